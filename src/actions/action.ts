@@ -1,0 +1,29 @@
+import type { Outcome } from '#core/stock/refusal.ts';
+import type { Tx } from '#db/database.ts';
+
+/** The one source of time for actions; tests set it. Instants as UTC ISO strings. */
+export interface Clock {
+  now(): string;
+}
+
+/** Who acts, and on what device; both are kept with the act. */
+export interface Who {
+  readonly name: string;
+  readonly device: string | null;
+}
+
+/** Every verb that writes has this shape; it runs inside the caller's transaction and touches nothing else. */
+export type Action<Input, Result> = (tx: Tx, clock: Clock, who: Who, input: Input) => Promise<Outcome<Result>>;
+
+/** What every writing verb answers with: the act, and whether this call was a repeat of it. */
+export interface Done {
+  readonly act: string;
+  readonly repeat: boolean;
+  readonly change: number;
+  readonly warnings: readonly Warning[];
+}
+
+export interface Warning {
+  readonly code: 'promise-broken' | 'on-count-list' | 'estimate';
+  readonly args: Readonly<Record<string, string | number>>;
+}

@@ -1,0 +1,72 @@
+/**
+ * Exact decimals as text, so that equal values are equal strings and no stock or value is ever a rounded float.
+ *
+ * A `Decimal` is `<digits>e<exponent>`, digits without a trailing zero: 4700 is `47e2`, 100 n is `1e-7`, zero is `0e0`.
+ */
+export type Decimal = string & { readonly decimal: unique symbol };
+
+export const ZERO = '0e0' as Decimal; // as: the brand is given only here and in `fromDigits`
+
+const PLAIN = /^([+-]?)(\d*)(?:\.(\d*))?(?:[eE]([+-]?\d+))?$/;
+
+/** `digits` × 10^`exponent`, in the one canonical spelling. */
+export function fromDigits(digits: bigint, exponent: number): Decimal {
+  if (digits === 0n) return ZERO;
+  let whole = digits.toString();
+  const zeros = /0+$/.exec(whole)?.[0].length ?? 0;
+  if (zeros) whole = whole.slice(0, -zeros);
+  return `${whole}e${exponent + zeros}` as Decimal;
+}
+
+/** `"4.70"` → `47e-1`; `"1e-7"` → `1e-7`; anything that is not a plain machine number → null. */
+export function parseDecimal(text: string): Decimal | null {
+  const match = PLAIN.exec(text);
+  if (!match) return null;
+  const [, sign = '', whole = '', part = '', power = '0'] = match;
+  if (!whole && !part) return null;
+  const digits = BigInt(whole + part);
+  return fromDigits(sign === '-' ? -digits : digits, Number(power) - part.length);
+}
+
+/** For literals in code: throws on what is not a number, since that is our own bug. */
+export function decimal(value: number | string): Decimal {
+  const parsed = parseDecimal(String(value));
+  if (parsed === null) throw new Error(`decimal() wants a plain number, got ${JSON.stringify(value)}`);
+  return parsed;
+}
+
+/** Digits and exponent of a decimal. */
+export function digitsOf(value: Decimal): { digits: bigint; exponent: number } {
+  const at = value.indexOf('e');
+  return { digits: BigInt(value.slice(0, at)), exponent: Number(value.slice(at + 1)) };
+}
+
+/** −1, 0 or 1, exactly. */
+export function compare(a: Decimal, b: Decimal): number {
+  if (a === b) return 0;
+  const [x, y] = aligned(a, b);
+  return x < y ? -1 : 1;
+}
+
+export function add(a: Decimal, b: Decimal): Decimal {
+  const [x, y, exponent] = aligned(a, b);
+  return fromDigits(x + y, exponent);
+}
+
+export function multiply(a: Decimal, b: Decimal): Decimal {
+  const x = digitsOf(a);
+  const y = digitsOf(b);
+  return fromDigits(x.digits * y.digits, x.exponent + y.exponent);
+}
+
+/** The nearest double: for JSON, charts and ranking, never for arithmetic on stock. */
+export function toNumber(value: Decimal): number {
+  return Number(value);
+}
+
+function aligned(a: Decimal, b: Decimal): [bigint, bigint, number] {
+  const x = digitsOf(a);
+  const y = digitsOf(b);
+  const exponent = Math.min(x.exponent, y.exponent);
+  return [x.digits * 10n ** BigInt(x.exponent - exponent), y.digits * 10n ** BigInt(y.exponent - exponent), exponent];
+}

@@ -1,0 +1,42 @@
+export type Verdict = 'exact' | 'serves' | 'check' | 'missing';
+
+/** Reasons of a verdict, each naming the rule it follows; `say/` holds the sentence of each. */
+export type BecauseCode =
+  | 'same' // {fact, value}: stated and equal
+  | 'betters' // {fact, has, asked}
+  | 'below' // {fact, has, asked}: a stated fact below the demand
+  | 'differs' // {fact, has, asked}: a stated fact that must be equal and is not
+  | 'not-stated' // {fact, asked}: the bag does not say
+  | 'not-asked' // {fact, has}: the line does not say, the bag does and it matters
+  | 'part-number' // {value}: the exact maker's part
+  | 'safety' // {fact}: never swapped by rule
+  | 'polarised' // {has, asked}
+  | 'doubt' // {field, text}: the line or the bag was read with a doubt
+  | 'second-hand' // {state}
+  | 'estimate' // {sure, onHand}
+  | 'assumption' // {text}
+  | 'chosen' // {bag}: taken by hand before
+  | 'accepted' // {}: a check accepted for this board
+  | 'nothing-like-it' // {}
+  | 'nearest' // {bag, fact, has, asked}
+  | 'astray' // {bag}
+  | 'short' // {free, need}
+  | 'promised' // {build}
+  | 'not-fitted' | 'not-a-part';
+
+export interface Because {
+  readonly code: BecauseCode;
+  readonly args: Readonly<Record<string, string | number>>;
+}
+
+export interface Answer {
+  readonly verdict: Verdict;
+  readonly because: readonly Because[];
+}
+
+const RANK: Readonly<Record<Verdict, number>> = { exact: 0, serves: 1, check: 2, missing: 3 };
+
+/** Smaller is better. */
+export function rankOf(verdict: Verdict): number {
+  return RANK[verdict];
+}

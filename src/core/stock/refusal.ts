@@ -1,0 +1,51 @@
+/** Why an act was refused; nothing has changed. `say/` holds the sentence, `api/` the HTTP status. */
+export type RefusalCode =
+  | 'no-such-bag' // {bag}
+  | 'no-such-build' // {build}
+  | 'no-such-board' // {board}
+  | 'no-such-act' // {act}
+  | 'no-such-box' // {box}
+  | 'not-enough' // {bag, onHand, asked}: the way on is `inHand` or fewer
+  | 'below-zero' // {bag, later}: undo refused, later movements named
+  | 'undone-already' // {act}
+  | 'not-undoable' // {act, why}
+  | 'id-reused' // {id}: the same id came with another body
+  | 'number-taken' // {number}
+  | 'not-whole' // {field, received}
+  | 'not-positive' // {field, received}
+  | 'out-of-range' // {field, received, least, most}
+  | 'not-valid' // {field, received, expected}
+  | 'plan-stale' // {bags}: what changed since the plan
+  | 'nothing-to-do' // {}
+  | 'build-state' // {build, state, wants}
+  | 'newer-schema' // {found, known}
+  | 'bad-home' // {folder, why}
+  | 'not-empty' // {}: the lab already holds something
+  | 'busy' // {}
+  // files
+  | 'file-missing' // {file}
+  | 'file-empty' // {file}
+  | 'file-no-table' // {file, why}
+  | 'file-binary' // {file, looksLike}
+  | 'file-too-large' // {file, size, most}
+  | 'too-many-columns' // {file, row, columns, most}
+  | 'cell-too-long' // {file, row, column, length, most}
+  | 'too-many-refs' // {file, row, column, text, most}
+  | 'number-impossible' // {file, row, column, text, why}
+  ;
+
+export interface Refusal {
+  readonly code: RefusalCode;
+  readonly args: Readonly<Record<string, string | number>>;
+}
+
+/** A result, or the record of why there is none. */
+export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly refusal: Refusal };
+
+export function done<T>(value: T): Outcome<T> {
+  return { ok: true, value };
+}
+
+export function refuse(code: RefusalCode, args: Refusal['args'] = {}): { readonly ok: false; readonly refusal: Refusal } {
+  return { ok: false, refusal: { code, args } };
+}
