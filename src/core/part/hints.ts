@@ -1,0 +1,19 @@
+import type { Kind } from './part.ts';
+
+/** What a column or cell of a row is about, as far as a part is concerned. */
+export const READ_FIELDS = [
+  'value', 'footprint', 'package', 'partNumber', 'maker', 'description', 'tolerance', 'voltage', 'power', 'current',
+  'dielectric', 'technology', 'category',
+  'context', // a section heading, the title of the file or of the column: states facts for every row under it
+] as const;
+export type ReadField = (typeof READ_FIELDS)[number];
+
+/**
+ * What is known beside the text. With `fields` the cells are read, each by its meaning, and `text` is only kept;
+ * without `fields`, `text` is read as a description in free words.
+ */
+export interface PartHints {
+  readonly refs?: readonly string[];
+  readonly kind?: Kind;
+  readonly fields?: Readonly<Partial<Record<ReadField, string>>>;
+}
