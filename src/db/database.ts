@@ -1,0 +1,104 @@
+import { join } from 'node:path';
+import { readChange } from './change.ts';
+import type { Engine, EngineParts, Tx } from './engine.ts';
+import { homeFolder, homeTrouble } from './home.ts';
+import { migrate } from './migration.ts';
+import { openPostgres } from './postgres.ts';
+import { Refused } from './refused.ts';
+import { openSqlite } from './sqlite.ts';
+import { writing } from './writing.ts';
+
+export type { Engine, Tx } from './engine.ts';
+
+/** An open lab. Never await anything but queries of `tx` inside `transact` or `read`. */
+export interface Lab {
+  readonly engine: Engine;
+  /** folder or address, for messages */
+  readonly where: string;
+  /** one writing transaction, alone; a throw rolls all of it back */
+  transact<T>(fn: (tx: Tx) => Promise<T>): Promise<T>;
+  /** one snapshot to read from; what is committed meanwhile is not seen */
+  read<T>(fn: (tx: Tx) => Promise<T>): Promise<T>;
+  /** number of the last committed change */
+  change(): Promise<number>;
+  /** calls back once with the present change number, then with each newer one, of this process or another; answers how to stop */
+  watch(onChange: (change: number) => void): () => void;
+  close(): Promise<void>;
+}
+
+export type LabPlace = { readonly home: string } | { readonly url: string };
+
+/** Opens a lab and brings its schema up to date. Throws `Refused` (`bad-home`, `newer-schema`, `busy`). */
+export async function openDatabase(place: LabPlace): Promise<Lab> {
+  const parts = 'url' in place ? openPostgres(place.url, join(homeFolder(), 'backups')) : openSqlite(checkedHome(place.home));
+  try {
+    await migrate(parts);
+  } catch (error) {
+    await parts.close();
+    throw error;
+  }
+  return labOf(parts);
+}
+
+function checkedHome(home: string): string {
+  const why = homeTrouble(home);
+  if (why) throw new Refused('bad-home', { folder: home, why });
+  return home;
+}
+
+function labOf(parts: EngineParts): Lab {
+  const looks = new Set<() => void>();
+  const change = (): Promise<number> => parts.read(readChange);
+  return {
+    engine: parts.engine,
+    where: parts.where,
+    async transact(fn) {
+      const result = await writing(parts, async (tx) => {
+        await parts.lock(tx);
+        const before = await readChange(tx);
+        const value = await fn(tx);
+        const after = await readChange(tx);
+        if (after !== before) await parts.announce(tx, after);
+        return value;
+      });
+      for (const look of looks) look();
+      return result;
+    },
+    read: (fn) => parts.read(fn),
+    change,
+    watch(onChange) {
+      const look = follow(change, onChange);
+      looks.add(look);
+      const stop = parts.listen(look);
+      return () => {
+        looks.delete(look);
+        stop();
+      };
+    },
+    close: () => parts.close(),
+  };
+}
+
+/** Turns "it may have changed" into rising numbers: one look at a time, none lost. */
+function follow(change: () => Promise<number>, onChange: (change: number) => void): () => void {
+  let last = -1;
+  let looking = false;
+  let again = false;
+  const run = async (): Promise<void> => {
+    do {
+      again = false;
+      const now = await change();
+      if (now > last) onChange(now);
+      last = Math.max(last, now);
+    } while (again);
+  };
+  const look = (): void => {
+    again = true;
+    if (looking) return;
+    looking = true;
+    // a lab that is being closed can't be asked any more, and needs no answer
+    void run().catch(() => {}).finally(() => (looking = false));
+  };
+  look();
+  return look;
+}

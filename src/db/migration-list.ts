@@ -1,0 +1,7 @@
+import type { Migration } from './migration.ts';
+import { ledger } from './migrations/0001-ledger.ts';
+import { boards } from './migrations/0002-boards.ts';
+import { builds } from './migrations/0003-builds.ts';
+
+/** Every migration, in order; a name that was released never changes, and nothing is put between. */
+export const MIGRATIONS: readonly Migration[] = [ledger, boards, builds];

@@ -1,0 +1,97 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Kysely, PostgresDialect, sql } from 'kysely';
+import pg from 'pg';
+import type { EngineParts } from './engine.ts';
+import type { Schema } from './schema.ts';
+
+const CHANNEL = 'bagatelle_change';
+const RETRY_MS = 1000;
+const INT8 = 20;
+const NUMERIC = 1700;
+
+/** int8 and sums of it as numbers; beyond 2^53 is our own bug, since stock is counted in whole pieces. */
+const types = new pg.TypeOverrides();
+for (const type of [INT8, NUMERIC]) types.setTypeParser(type, wholeNumber);
+
+function wholeNumber(text: string): number {
+  const value = Number(text);
+  if (!Number.isSafeInteger(value)) throw new Error(`${text} is no whole number that can be kept exactly`);
+  return value;
+}
+
+/** The lab in a PostgreSQL: writers take turns on the one row of `change`, readers see one snapshot. */
+export function openPostgres(url: string, backups: string): EngineParts {
+  const pool = new pg.Pool({ connectionString: url, types, max: 6 });
+  pool.on('error', () => {}); // an idle connection that the server closed; the next query makes a new one
+  const db = new Kysely<Schema>({ dialect: new PostgresDialect({ pool }) });
+  return {
+    engine: 'postgres',
+    where: withoutPassword(url),
+    writer: db,
+    async lock(tx) {
+      await sql`select number from change where id = 1 for update`.execute(tx);
+    },
+    read: (fn) => db.transaction().setIsolationLevel('repeatable read').setAccessMode('read only').execute(fn),
+    isBusy: () => false,
+    listen: (onMaybe) => listen(url, onMaybe),
+    async announce(tx, change) {
+      await sql`select pg_notify(${CHANNEL}, ${String(change)})`.execute(tx);
+    },
+    backup: (label) => backupInto(db, backups, label),
+    close: () => db.destroy(),
+  };
+}
+
+/** Hears NOTIFY on a connection of its own; after a break it connects again and asks once, since it may have missed some. */
+function listen(url: string, onMaybe: () => void): () => void {
+  let stopped = false;
+  let client: pg.Client | null = null;
+  let timer: NodeJS.Timeout | null = null;
+  const again = (): void => {
+    if (stopped || timer) return;
+    timer = setTimeout(() => {
+      timer = null;
+      void connect();
+    }, RETRY_MS);
+    timer.unref();
+  };
+  const connect = async (): Promise<void> => {
+    const mine = new pg.Client({ connectionString: url });
+    client = mine;
+    mine.on('notification', onMaybe);
+    mine.on('error', again);
+    mine.on('end', again);
+    try {
+      await mine.connect();
+      await mine.query(`listen ${CHANNEL}`);
+      onMaybe();
+    } catch {
+      again();
+    }
+    if (stopped) await mine.end();
+  };
+  void connect();
+  return () => {
+    stopped = true;
+    if (timer) clearTimeout(timer);
+    void client?.end();
+  };
+}
+
+/** All rows of all tables as JSON Lines, whatever their schema was: enough to go back by hand or with an older program. */
+async function backupInto(db: Kysely<Schema>, folder: string, label: string): Promise<void> {
+  mkdirSync(folder, { recursive: true });
+  const tables = await sql<{ name: string }>`select tablename as name from pg_tables where schemaname = current_schema() order by 1`.execute(db);
+  const lines: string[] = [];
+  for (const { name } of tables.rows) {
+    const { rows } = await sql`select * from ${sql.table(name)}`.execute(db);
+    for (const row of rows) lines.push(JSON.stringify([name, row]));
+  }
+  const stamp = new Date().toISOString().replaceAll(/[:.]/g, '-');
+  writeFileSync(join(folder, `${label}-${stamp}.jsonl`), `${lines.join('\n')}\n`);
+}
+
+function withoutPassword(url: string): string {
+  return url.replace(/^([a-z]+:\/\/[^:@/]+):[^@/]*@/, '$1@');
+}

@@ -1,0 +1,47 @@
+import { DatabaseSync, type SQLInputValue, type StatementSync } from 'node:sqlite';
+import type { SqliteDatabase, SqliteStatement } from 'kysely';
+
+const KEPT_STATEMENTS = 300;
+
+/**
+ * node:sqlite as Kysely's SqliteDialect wants it: parameters as an array, plain rows, statements kept prepared.
+ * `begin` is what a transaction starts with: `begin immediate` where it will write.
+ */
+export function adaptSqlite(db: DatabaseSync, begin: string): SqliteDatabase {
+  const kept = new Map<string, SqliteStatement>();
+  return {
+    close: () => db.close(),
+    prepare(text) {
+      const known = kept.get(text);
+      if (known) return known;
+      if (kept.size >= KEPT_STATEMENTS) kept.clear();
+      const statement = adaptStatement(db.prepare(text === 'begin' ? begin : text));
+      kept.set(text, statement);
+      return statement;
+    },
+  };
+}
+
+function adaptStatement(statement: StatementSync): SqliteStatement {
+  const reader = statement.columns().length > 0;
+  return {
+    reader,
+    all: (parameters) => statement.all(...inputs(parameters)).map(plainRow),
+    run: (parameters) => statement.run(...inputs(parameters)),
+    *iterate(parameters) {
+      for (const row of statement.iterate(...inputs(parameters))) yield plainRow(row);
+    },
+  };
+}
+
+/** Rows of node:sqlite have no prototype, which a deep comparison takes for a difference. */
+function plainRow(row: object): object {
+  return { ...row };
+}
+
+function inputs(parameters: readonly unknown[]): SQLInputValue[] {
+  return parameters.map((value) => {
+    if (value === null || typeof value === 'string' || typeof value === 'number' || typeof value === 'bigint') return value;
+    throw new Error(`a query parameter must be text, a number or null, not ${typeof value}`);
+  });
+}
