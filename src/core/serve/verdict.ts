@@ -9,6 +9,12 @@ export type BecauseCode =
   | 'not-stated' // {fact, asked}: the bag does not say
   | 'not-asked' // {fact, has}: the line does not say, the bag does and it matters
   | 'part-number' // {value}: the exact maker's part
+  | 'packing' // {has, asked}: the numbers differ in how the parts are packed
+  | 'base-name' // {has, asked}: one number is the head of the other
+  | 'made-alike' // {has, asked}: another maker's number, the same facts
+  | 'usual' // {fact, asked, package}: the bag does not say, but any of this size does it
+  | 'similar' // {has, asked}: look-alike outlines
+  | 'described' // {}: told by words only, no part number
   | 'safety' // {fact}: never swapped by rule
   | 'polarised' // {has, asked}
   | 'doubt' // {field, text}: the line or the bag was read with a doubt

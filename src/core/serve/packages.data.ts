@@ -1,0 +1,61 @@
+/** One outline under several names (JEDEC, JEITA and makers' names; public footprint libraries and maker tables). Compared in `bare` spelling. */
+export const SAME_OUTLINE: readonly (readonly string[])[] = [
+  ['SOT-23', 'TO-236AB', 'SOT-23-3', 'MICRO3', 'SUPERSOT-3'],
+  ['SOT-23-5', 'MO-178AA', 'SC-74A', 'SOT-753', 'SOT-25'],
+  ['SOT-23-6', 'MO-178AB', 'SC-74', 'SOT-457', 'SOT-26'],
+  ['SOT-23-8', 'MO-178BA'],
+  ['TSOT-23-5', 'MO-193AB'],
+  ['TSOT-23-6', 'MO-193AA'],
+  ['SOT-143', 'TO-253', 'SC-61', 'SOT-143B'],
+  ['SC-70', 'SC-70-3', 'SOT-323', 'UMT3'],
+  ['SC-70-5', 'SOT-353', 'SC-88A', 'MO-203AA'],
+  ['SC-70-6', 'SOT-363', 'SC-88', 'MO-203AB', 'UMT6'],
+  ['SC-75', 'SC-75A', 'SOT-416'],
+  ['SOT-89', 'SOT-89-3', 'TO-243AA', 'SC-62'],
+  ['SOT-223', 'SOT-223-3', 'TO-261AA', 'SC-73'],
+  ['DPAK', 'TO-252', 'TO-252-2', 'TO-252AA', 'SC-63', 'SOT-428'],
+  ['D2PAK', 'DDPAK', 'TO-263', 'TO-263-2', 'TO-263AB', 'SC-83A', 'SOT-404'],
+  ['D3PAK', 'TO-268'],
+  ['SMA', 'DO-214AC'],
+  ['SMB', 'DO-214AA'],
+  ['SMC', 'DO-214AB'],
+  ['SMF', 'DO-219AB'],
+  ['SMP', 'DO-220AA'],
+  ['SOD-323', 'SC-76'],
+  ['SOD-523', 'SC-79'],
+  ['MINIMELF', 'DO-213AA', 'SOD-80', 'SOD-80C', 'LL-34'],
+  ['MELF', 'DO-213AB', 'LL-41'],
+  ['DO-35', 'DO-204AH', 'SOD-27'],
+  ['DO-41', 'DO-204AL', 'SOD-66'],
+  ['DO-15', 'DO-204AC', 'SOD-40'],
+  ['SOIC-8', 'SO-8', 'MS-012AA'],
+  ['SOIC-14', 'SO-14', 'MS-012AB'],
+  ['SOIC-16', 'SO-16', 'MS-012AC'],
+  ['MSOP-8', 'MO-187AA'],
+  ['TO-92', 'TO-92-3', 'TO-226AA', 'SC-43A', 'SOT-54'],
+  ['TO-220', 'TO-220-3', 'TO-220AB', 'SC-46', 'SOT-78'],
+  ['TO-126', 'TO-126-3', 'TO-225AA', 'SOT-32'],
+  ['TO-247', 'TO-247-3', 'SOT-429'],
+  ['DIP-8', 'PDIP-8', 'DIL-8'], ['DIP-14', 'PDIP-14', 'DIL-14'], ['DIP-16', 'PDIP-16', 'DIL-16'], ['DIP-18', 'PDIP-18', 'DIL-18'],
+  ['DIP-20', 'PDIP-20', 'DIL-20'], ['DIP-28', 'PDIP-28', 'DIL-28'], ['DIP-40', 'PDIP-40', 'DIL-40'],
+  ['EIA-3216', 'EIA-3216-18'], ['EIA-3528', 'EIA-3528-21'], ['EIA-6032', 'EIA-6032-28'], ['EIA-7343', 'EIA-7343-31'],
+];
+
+/** Outlines that often fit each other's pads but are not the same: never by rule, a person looks. */
+export const SIMILAR_OUTLINE: readonly (readonly string[])[] = [
+  ['SOT-23', 'SC-59', 'SOT-346', 'TO-236'],
+  ['SOT-23-5', 'TSOT-23-5'],
+  ['SOT-23-6', 'TSOT-23-6', 'TSOP-6'],
+  ['SC-75', 'SOT-523'],
+  ['SOIC-8', 'SOP-8'], ['SOIC-14', 'SOP-14'], ['SOIC-16', 'SOP-16', 'SOIC-16W'],
+  ['MSOP-8', 'VSSOP-8'],
+  ['EIA-7343-31', 'EIA-7343-43', 'EIA-7343-20', 'EIA-7343'],
+  ['EIA-3216-18', 'EIA-3216-12'], ['EIA-3528-21', 'EIA-3528-12'], ['EIA-6032-28', 'EIA-6032-15'],
+  ['DO-35', 'DO-41', 'DO-15'],
+  ['HC-49', 'HC-49U', 'HC-49S', 'HC-49US'],
+];
+
+/** What a plain thick-film chip of this size stands at 70 °C, in watt (one maker's series, D/CRCW e3; makers differ upwards). */
+export const USUAL_CHIP_POWER: Readonly<Record<string, string>> = {
+  '0402': '63e-3', '0603': '1e-1', '0805': '125e-3', '1206': '25e-2', '1210': '5e-1', '1218': '1e0', '2010': '75e-2', '2512': '1e0',
+};

@@ -1,0 +1,36 @@
+export type NameFit = 'same' | 'packing' | 'base' | 'differs';
+
+/** Suffixes that say how the parts are packed or that they are free of lead, not what they are (from memory of makers' sheets). */
+const PACKING = /(?:[-/]?(?:T\/R|TR|TRL|REEL7?|REEL|TAPE|BULK|RL|TRPBF|PBF|NOPB|CT|TUBE)|#(?:TR)?PBF|\/NOPB|-7-F|-13-F|,\d{3}|\+T?)$/;
+const LOGIC_MAKER = /^(?:SN|MM|MC|HD|CD|TC|DM|M)(?=(?:54|74)[A-Z]*\d)/;
+/** Numbers that name a type, not one orderable part: `BC547B`, `2N3904`, `LM358`, `74HC595`. */
+const TYPE_NAME = /^(?:[1-3]N|2S[A-D]|74[A-Z]{0,4}|[A-Z]{0,5})\d{2,5}[A-Z]?$/;
+
+const plain = (name: string): string => name.toUpperCase().replaceAll(/\s+/g, '').replace(LOGIC_MAKER, '');
+const unpacked = (name: string): string => plain(name).replace(PACKING, '');
+
+/** `bc547b` → `BC547B`: letter case, blanks and a maker's head on logic numbers say nothing. */
+export function plainNumber(name: string): string {
+  return plain(name);
+}
+
+/** A number that is a type made by many, in several packages: `LM358` yes, `LM358DR` no. */
+export function isTypeName(name: string): boolean {
+  return TYPE_NAME.test(plain(name));
+}
+
+/**
+ * How a bag's part number answers a line's: `bc547b`, `BC547B` → same; `LM358DR`, `LM358D/TR` … → packing;
+ * `LM358DR`, `LM358` → base; `LM3580`, `LM358` → differs.
+ */
+export function nameFit(has: string, asked: string): NameFit {
+  if (plain(has) === plain(asked)) return 'same';
+  const [a, b] = [unpacked(has), unpacked(asked)];
+  if (a === b) return 'packing';
+  return extendsName(a, b) || extendsName(b, a) ? 'base' : 'differs';
+}
+
+function extendsName(long: string, short: string): boolean {
+  if (short.length < 4 || !/\d/.test(short) || !/[A-Z]/.test(short) || !long.startsWith(short)) return false;
+  return !/^\d/.test(long.slice(short.length));
+}

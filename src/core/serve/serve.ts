@@ -1,0 +1,80 @@
+import { wordFact, type Kind, type Part } from '#core/part/part.ts';
+import { capacitorFindings } from './capacitor.ts';
+import { compareFact, finding, type Finding } from './compare-fact.ts';
+import { isTypeName, nameFit, type NameFit } from './part-number.ts';
+import { ALIKE, RULES, type KindRules } from './rules.data.ts';
+import { rankOf, type Answer } from './verdict.ts';
+
+/**
+ * May this part serve for that demand? `exact`: every stated fact equal and no safety fact open; `serves`: every stated or assumed
+ * demand met or bettered; `check`: a fact is not stated on one side, or a judgement; `missing`: a stated fact is below or different.
+ * The reasons come worst first. `100n 0603 X7R 50V` for `100n 0603 25V` → serves; `100n 0603` for it → check; `100n 0805 50V` → missing.
+ */
+export function serve(has: Part, asked: Part): Answer {
+  if (asked.kind === 'not-a-part' || has.kind === 'not-a-part') return answer([finding('missing', 'not-a-part')]);
+  const number = numberFit(has, asked);
+  const kind = commonKind(has, asked, number);
+  if (kind === null) return answer([finding('missing', 'nothing-like-it')]);
+  const rules = RULES[kind];
+  const facts = rules.facts.flatMap((rule) => compareFact(rule, has, asked));
+  const found = kind === 'capacitor' ? [...facts, ...capacitorFindings(has, asked)] : facts;
+  if (number === 'same') return answer([finding('exact', 'part-number', { value: wordFact(asked, 'partNumber') ?? '' }), ...underSameNumber(found, asked)]);
+  if (!alike(rules, found, number)) return answer([...found.filter(({ level }) => level === 'missing'), finding('missing', 'nothing-like-it')]);
+  return answer([...found, ...numberFindings(rules, has, asked, number), ...unnamed(rules, found)]);
+}
+
+function answer(findings: readonly Finding[]): Answer {
+  const sorted = findings.toSorted((a, b) => rankOf(b.level) - rankOf(a.level));
+  const told = new Map(sorted.map(({ because }) => [JSON.stringify(because), because]));
+  return { verdict: sorted[0]?.level ?? 'missing', because: [...told.values()] };
+}
+
+function numberFit(has: Part, asked: Part): NameFit | null {
+  const [mine, wanted] = [wordFact(has, 'partNumber'), wordFact(asked, 'partNumber')];
+  return mine === null || wanted === null ? null : nameFit(mine, wanted);
+}
+
+/** The kind by whose rules the two are compared; null where they have nothing in common. */
+function commonKind(has: Part, asked: Part, number: NameFit | null): Kind | null {
+  if (has.kind === asked.kind) return has.kind;
+  const named = number !== null && number !== 'differs';
+  const known = asked.kind === 'other' ? has.kind : asked.kind;
+  if (named && (has.kind === 'other' || asked.kind === 'other' || number === 'same')) return known;
+  return named && ALIKE.some((kinds) => kinds.includes(has.kind) && kinds.includes(asked.kind)) ? known : null;
+}
+
+/** The same number settles what either side leaves open; what contradicts it is shown, and another package stays another part. */
+function underSameNumber(found: readonly Finding[], asked: Part): Finding[] {
+  const typeName = isTypeName(wordFact(asked, 'partNumber') ?? '');
+  return found.flatMap((one) => {
+    if (one.because.code === 'not-asked' || one.because.code === 'usual') return [];
+    if (one.because.code === 'not-stated') return one.fact === 'package' && typeName ? [one] : [];
+    if (one.level === 'missing' && one.fact !== 'package') return [{ ...one, level: 'check' as const }];
+    return one.level === 'missing' || one.level === 'check' || one.because.code === 'same' ? [one] : [];
+  });
+}
+
+function alike(rules: KindRules, found: readonly Finding[], number: NameFit | null): boolean {
+  if (number === 'packing' || number === 'base') return true;
+  return rules.identity.some((key) => found.some(({ fact, because }) => fact === key && because.code === 'same'));
+}
+
+function numberFindings(rules: KindRules, has: Part, asked: Part, number: NameFit | null): Finding[] {
+  const [mine, wanted] = [wordFact(has, 'partNumber'), wordFact(asked, 'partNumber')];
+  if (wanted === null) return [];
+  const args = { fact: 'partNumber', has: mine ?? '', asked: wanted };
+  if (number === 'packing') return [finding('check', 'packing', args, 'partNumber')];
+  if (number === 'base') return [finding('check', 'base-name', args, 'partNumber')];
+  if (rules.number === 'made-alike') return [finding('serves', 'made-alike', args, 'partNumber')];
+  if (mine === null) return [finding('check', 'not-stated', args, 'partNumber')];
+  return [finding(rules.number === 'names-it' ? 'missing' : 'check', 'differs', args, 'partNumber')];
+}
+
+/** Safety parts are swapped by hand only: an X2 capacitor is exact when all is stated and equal, a fuse or a cell never by its facts. */
+function unnamed(rules: KindRules, found: readonly Finding[]): Finding[] {
+  if (rules.unnamed === 'safety') return [finding('check', 'safety', { fact: 'partNumber' })];
+  if (rules.unnamed === 'described') return [finding('check', 'described')];
+  const guarded = found.some(({ fact, because }) => fact === 'safety' && because.code === 'same');
+  const open = found.some(({ level, fact }) => level !== 'exact' && fact !== 'partNumber' && fact !== 'tolerance-low' && fact !== 'tolerance-high');
+  return guarded && open ? [finding('check', 'safety', { fact: 'safety' })] : [];
+}

@@ -1,0 +1,54 @@
+import type { Because, BecauseCode } from '#core/serve/verdict.ts';
+
+type Args = Because['args'];
+const FACT: Readonly<Record<string, string>> = {
+  'tolerance-low': 'tolerance', 'tolerance-high': 'tolerance', partNumber: 'part number', 'voltage-kind': 'kind of voltage',
+  'load-capacitance': 'load capacitance', 'temperature-coefficient': 'temperature coefficient', polarised: 'polarity',
+  'temperature-low': 'lowest temperature', 'temperature-high': 'highest temperature', safety: 'safety class',
+};
+const fact = (args: Args): string => FACT[String(args['fact'])] ?? String(args['fact'] ?? '');
+const or = (value: string | number | undefined, other: string): string => (value === undefined || value === '' ? other : String(value));
+
+const SENTENCES = {
+  same: (a) => `the ${fact(a)} is the same (${a['has']})`,
+  betters: (a) => `the ${fact(a)} is better than asked (${a['has']} for ${a['asked']})`,
+  below: (a) => `the ${fact(a)} does not reach what is asked (${a['has']} for ${a['asked']})`,
+  differs: (a) => `the ${fact(a)} is another (${or(a['has'], 'none')} for ${a['asked']})`,
+  'not-stated': (a) => (a['asked'] === '' ? `neither line nor bag says the ${fact(a)}` : `the bag does not say its ${fact(a)} (asked: ${a['asked']})`),
+  'not-asked': (a) => `the line does not say which ${fact(a)}; the bag has ${a['has']}`,
+  'part-number': (a) => `the same part number (${a['value']})`,
+  packing: (a) => `the part numbers differ in their packing only, it seems (${a['has']} for ${a['asked']})`,
+  'base-name': (a) => `one part number is the head of the other (${a['has']} for ${a['asked']}); the rest may mean another version`,
+  'made-alike': (a) => (a['has'] === '' ? `the bag has no part number, but the facts agree (asked: ${a['asked']})` : `another maker's number with the same facts (${a['has']} for ${a['asked']})`),
+  usual: (a) => `the bag does not say its ${fact(a)}, but size ${a['package']} usually stands ${a['asked']}`,
+  similar: (a) => `the packages look alike but are not the same (${a['has']} for ${a['asked']})`,
+  described: () => 'told by words only, without a part number',
+  safety: (a) => (a['asked'] ? `a part for safety is never swapped by rule (${fact(a)}: ${or(a['has'], 'none')} for ${a['asked']})` : 'a part for safety is never swapped by rule'),
+  polarised: (a) => `a polarised part is no answer for one that is not, nor the other way round (bag: ${polarity(a['has'])}, line: ${polarity(a['asked'])})`,
+  doubt: (a) => `it was read with a doubt about the ${fact({ fact: a['field'] ?? '' })}${a['text'] ? `: ${a['text']}` : ''}`,
+  'second-hand': (a) => SECOND_HAND[String(a['state'])] ?? `the bag is marked: ${a['state']}`,
+  estimate: (a) => `how many there are is an estimate: ${a['sure']} sure of ${a['onHand']}`,
+  assumption: (a) => `by an assumption: ${a['text']}`,
+  chosen: (a) => `bag ${a['bag']} was chosen for this before`,
+  accepted: () => 'accepted for this board',
+  'nothing-like-it': () => 'nothing like it is in the bags',
+  nearest: (a) => `nearest is bag ${a['bag']}: ${fact(a)} ${or(a['has'], 'not stated')} for ${or(a['asked'], 'none')}`,
+  astray: (a) => `bag ${a['bag']} was looked for and not found`,
+  short: (a) => `${a['free']} free, ${a['need']} needed`,
+  promised: (a) => `promised to ${a['build']}`,
+  'not-fitted': () => 'not fitted on this board',
+  'not-a-part': () => 'not a part',
+} satisfies Record<BecauseCode, (args: Args) => string>;
+
+const SECOND_HAND: Readonly<Record<string, string>> = {
+  salvaged: 'the bag holds salvaged parts', mixed: 'the bag holds several lots mixed', expired: 'the bag is past its date',
+};
+
+function polarity(value: string | number | undefined): string {
+  return value === 'yes' ? 'polarised' : value === 'no' ? 'not polarised' : 'not said';
+}
+
+/** The sentence of one reason, without a full stop: `{code: 'same', args: {fact: 'value', has: '4.7 kΩ'}}` → `the value is the same (4.7 kΩ)`. */
+export function sayBecause(because: Because): string {
+  return SENTENCES[because.code](because.args);
+}
