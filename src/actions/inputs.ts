@@ -60,7 +60,7 @@ export interface ImportInput extends ActInput {
   readonly rows: readonly ReadRow[];
   /** name of the list, kept as the note of the act */
   readonly source: string;
-  /** box for rows whose location names none */
+  /** box for all bags of the list */
   readonly box?: string;
   readonly boxPlaces?: number;
 }
@@ -68,9 +68,12 @@ export interface ImportResult extends Done {
   readonly bags: number;
   readonly parts: number;
   readonly pieces: number;
-  readonly first: number | null;
-  readonly last: number | null;
-  /** rows that became no bag: no quantity that can be read, or not a part */
+  /** least and greatest number given */
+  readonly first: number;
+  readonly last: number;
+  /** bags made empty and put on the count list, since the list gives no whole quantity */
+  readonly toCount: readonly number[];
+  /** rows that became no bag, since they are not a part */
   readonly skipped: readonly number[];
 }
 

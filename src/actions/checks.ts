@@ -1,0 +1,39 @@
+import type { Refusal } from '#core/stock/refusal.ts';
+
+const UUID = /^[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i;
+const PLAIN_DATE = /^\d{4}-\d{2}-\d{2}$/;
+/** Far above what a lab holds, far below 2^53: sums stay exact. */
+export const MOST = 1_000_000_000_000;
+
+/** A quantity that moves: a whole number of at least `least` (1 unless said). */
+export function quantityTrouble(field: string, value: number, least: number = 1): Refusal | null {
+  if (!Number.isSafeInteger(value)) return { code: 'not-whole', args: { field, received: String(value) } };
+  if (value < least) return least === 1 ? { code: 'not-positive', args: { field, received: value } } : range(field, value, least, MOST);
+  return value > MOST ? range(field, value, least, MOST) : null;
+}
+
+/** A whole number between two bounds. */
+export function rangeTrouble(field: string, value: number, least: number, most: number): Refusal | null {
+  if (!Number.isSafeInteger(value)) return { code: 'not-whole', args: { field, received: String(value) } };
+  return value < least || value > most ? range(field, value, least, most) : null;
+}
+
+export function idTrouble(id: string): Refusal | null {
+  return UUID.test(id) ? null : { code: 'not-valid', args: { field: 'id', received: id, expected: 'uuid' } };
+}
+
+/** `YYYY-MM-DD` of a day that exists. */
+export function dateTrouble(field: string, text: string): Refusal | null {
+  const time = PLAIN_DATE.test(text) ? Date.parse(`${text}T00:00:00Z`) : Number.NaN;
+  const real = !Number.isNaN(time) && new Date(time).toISOString().startsWith(text);
+  return real ? null : { code: 'not-valid', args: { field, received: text, expected: 'date' } };
+}
+
+/** The first trouble there is. */
+export function firstTrouble(...troubles: readonly (Refusal | null)[]): Refusal | null {
+  return troubles.find((trouble) => trouble !== null) ?? null;
+}
+
+function range(field: string, received: number, least: number, most: number): Refusal {
+  return { code: 'out-of-range', args: { field, received, least, most } };
+}

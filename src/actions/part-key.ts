@@ -1,0 +1,21 @@
+import { partCode } from '#core/part/part-code.ts';
+import type { Fact, Part } from '#core/part/part.ts';
+import type { NewPart } from '#db/parts.ts';
+import { canonical } from './body-hash.ts';
+
+/** One spelling for one set of facts: parts with equal code and facts are one part, whatever their text says. */
+export function partKey(part: Part): string {
+  const facts = factsOf(part).map(({ key, value, unit, origin }) => [key, value, unit, origin]);
+  return canonical([part.kind, facts]);
+}
+
+/** A part as the lab keeps it. */
+export function newPart(part: Part): NewPart {
+  return { key: partKey(part), code: partCode(part), kind: part.kind, text: part.text, facts: factsOf(part) };
+}
+
+function factsOf(part: Part): Fact[] {
+  return Object.values(part.facts)
+    .filter((fact) => fact !== undefined)
+    .toSorted((a, b) => (a.key < b.key ? -1 : 1));
+}
