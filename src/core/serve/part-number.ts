@@ -14,6 +14,11 @@ export function plainNumber(name: string): string {
   return plain(name);
 }
 
+/** The same without what only says how the parts are packed: `LM358D/TR` → `LM358D`. */
+export function unpackedNumber(name: string): string {
+  return unpacked(name);
+}
+
 /** A number that is a type made by many, in several packages: `LM358` yes, `LM358DR` no. */
 export function isTypeName(name: string): boolean {
   return TYPE_NAME.test(plain(name));

@@ -26,6 +26,8 @@ export interface Bag {
   /** plain date (YYYY-MM-DD) of the oldest lot in it, or null */
   readonly oldest: string | null;
   readonly toCount: boolean;
+  /** who delivered what is in it; left out where nobody asks */
+  readonly suppliers?: readonly string[];
 }
 
 /** What plans may promise; negative after a count shows a broken promise. */
