@@ -1,0 +1,66 @@
+import type { Doubt, DoubtCode, DoubtField } from '#core/part/doubt.ts';
+import type { Part } from '#core/part/part.ts';
+import { serve } from '#core/serve/serve.ts';
+import { rankOf, type Answer, type Because, type Verdict } from '#core/serve/verdict.ts';
+import { free, type Bag } from '#core/stock/stock.ts';
+
+/** A bag with how it answers the line, its own state and the line's doubts counted in. */
+export interface Judged extends Answer {
+  readonly bag: Bag;
+}
+
+/** What a doubt about a part leaves at best. A unit taken from the kind is an assumption; two readings are for a person. */
+const LEAVES: Readonly<Partial<Record<DoubtCode, Verdict>>> = { 'unit-assumed': 'serves' };
+const PART_FIELDS: ReadonlySet<DoubtField> = new Set<DoubtField>([
+  'kind', 'value', 'unit', 'tolerance', 'voltage', 'power', 'current', 'dielectric', 'technology', 'package', 'partNumber',
+]);
+
+/** How each bag answers what is asked; those that don't at all are left out. Bags of one part are judged once. */
+export function judge(bags: readonly Bag[], asked: Part, doubts: readonly Doubt[]): Judged[] {
+  const known = new Map<string, Answer>();
+  return bags.flatMap((bag) => {
+    let answer = known.get(bag.partId);
+    if (!answer) known.set(bag.partId, (answer = doubted(serve(bag.part, asked), doubts)));
+    return answer.verdict === 'missing' ? [] : [{ bag, ...asItIs(bag, answer) }];
+  });
+}
+
+/** At most this verdict, for that reason. */
+function atMost(answer: Answer, most: Verdict, because: Because): Answer {
+  const verdict = rankOf(answer.verdict) < rankOf(most) ? most : answer.verdict;
+  return { verdict, because: [because, ...answer.because] };
+}
+
+/** The same part number settles every doubt but one about the number itself. */
+function doubted(answer: Answer, doubts: readonly Doubt[]): Answer {
+  const byNumber = answer.because.some(({ code }) => code === 'part-number');
+  return doubts
+    .filter(({ field }) => PART_FIELDS.has(field) && (!byNumber || field === 'partNumber'))
+    .reduce((before, { code, field, args }) => atMost(before, LEAVES[code] ?? 'check', { code: 'doubt', args: { field, text: args['text'] ?? '' } }), answer);
+}
+
+/** Salvaged, mixed and expired bags are for a person to look at; an estimate is said. */
+function asItIs(bag: Bag, answer: Answer): Answer {
+  const known = bag.sure < bag.onHand ? { ...answer, because: [...answer.because, estimate(bag)] } : answer;
+  return bag.state === 'sound' || bag.state === 'astray' ? known : atMost(known, 'check', { code: 'second-hand', args: { state: bag.state } });
+}
+
+function estimate({ sure, onHand }: Bag): Because {
+  return { code: 'estimate', args: { sure, onHand } };
+}
+
+/** Bags that can give something first, then the better verdict, the older lot, the lower number. */
+export function byUse(a: Judged, b: Judged): number {
+  return (
+    Number(free(b.bag) > 0) - Number(free(a.bag) > 0) ||
+    rankOf(a.verdict) - rankOf(b.verdict) ||
+    compareDates(a.bag.oldest, b.bag.oldest) ||
+    a.bag.number - b.bag.number
+  );
+}
+
+function compareDates(a: string | null, b: string | null): number {
+  if (a === b) return 0;
+  if (a === null) return 1;
+  return b === null || a < b ? -1 : 1;
+}

@@ -1,0 +1,108 @@
+import { candidates } from '#core/find/candidates.ts';
+import type { FindIndex } from '#core/find/find-index.ts';
+import { demandKey } from '#core/part/demand-key.ts';
+import type { Part } from '#core/part/part.ts';
+import { serve } from '#core/serve/serve.ts';
+import type { Because, Verdict } from '#core/serve/verdict.ts';
+import { free, type Bag } from '#core/stock/stock.ts';
+import type { Choice, ReadRow } from './bom.ts';
+import { byUse, judge, type Judged } from './judge.ts';
+import { nearestBag } from './nearest.ts';
+
+/** A bag that answers a line. `accepted`: chosen by hand, so that it may be planned whatever is left to check. */
+export interface Match {
+  readonly bag: number;
+  readonly verdict: Verdict;
+  readonly because: readonly Because[];
+  readonly accepted: boolean;
+}
+
+/** A line put against the bags, before anything is planned. */
+export interface MatchedLine {
+  readonly row: number;
+  readonly refs: readonly string[];
+  /** pieces for one board: the refs, or the quantity where there are none */
+  readonly perBoard: number;
+  readonly fitted: boolean;
+  readonly asked: Part;
+  readonly demand: string;
+  /** how the best bag answers; for lines that are not fitted too, but these need nothing */
+  readonly verdict: Verdict;
+  readonly because: readonly Because[];
+  /** best first */
+  readonly candidates: readonly Match[];
+  /** where nothing serves: the bag that lacks least */
+  readonly nearest: number | null;
+  readonly need: number;
+  /** what all plannable bags together lack, other lines left aside */
+  readonly short: number;
+}
+
+/**
+ * Puts the lines of a BOM against the bags, for so many boards. The choice by hand for a demand comes first. Bags that are astray
+ * are left out and named; a stated shortfall is `missing`, with the nearest bag in the reasons.
+ */
+export function matchBom(lines: readonly ReadRow[], index: FindIndex, choices: readonly Choice[], boards = 1): MatchedLine[] {
+  const chosen = new Map(choices.map((choice) => [choice.demand, choice]));
+  return lines.map((line) => matchLine(line, index, chosen.get(demandKey(line.part)) ?? null, boards));
+}
+
+function matchLine(line: ReadRow, index: FindIndex, choice: Choice | null, boards: number): MatchedLine {
+  const { row, refs, fitted, part: asked } = line;
+  const isPart = asked.kind !== 'not-a-part';
+  const perBoard = isPart ? perBoardOf(line) : 0;
+  const need = fitted ? perBoard * boards : 0;
+  const judged = isPart ? judge(candidates(index, asked), asked, line.doubts).toSorted(byUse) : [];
+  const here = judged.filter(({ bag }) => bag.state !== 'astray');
+  const answers = withChoice(here, index, asked, choice);
+  const nearest = isPart && answers.length === 0 ? nearestBag(index, asked) : null;
+  const short = Math.max(0, need - promised(answers, choice));
+  const because = [
+    ...stateOf(line),
+    ...(short ? [{ code: 'short' as const, args: { free: need - short, need } }] : []),
+    ...(answers[0] ? matchOf(answers[0], choice).because : (nearest?.because ?? (isPart ? [{ code: 'nothing-like-it' as const, args: {} }] : []))),
+    ...judged.filter(({ bag }) => bag.state === 'astray').map(({ bag }) => ({ code: 'astray' as const, args: { bag: bag.number } })),
+  ];
+  return {
+    row, refs, perBoard, fitted, asked, need, short, because, demand: demandKey(asked), nearest: nearest?.bag ?? null,
+    verdict: answers[0]?.verdict ?? 'missing', candidates: answers.map((answer) => matchOf(answer, choice)),
+  };
+}
+
+function perBoardOf({ refs, quantity }: ReadRow): number {
+  return refs.length || Math.ceil(quantity ?? 1);
+}
+
+function stateOf({ fitted, part, refs, quantity }: ReadRow): Because[] {
+  if (part.kind === 'not-a-part') return [{ code: 'not-a-part', args: {} }];
+  if (!fitted) return [{ code: 'not-fitted', args: {} }];
+  return refs.length === 0 && quantity === null ? [{ code: 'doubt', args: { field: 'quantity', text: '' } }] : [];
+}
+
+/** The bag chosen by hand first, even where it falls short: then it is for its chooser to answer, at most a check. */
+function withChoice(answers: readonly Judged[], index: FindIndex, asked: Part, choice: Choice | null): Judged[] {
+  if (!choice) return [...answers];
+  const others = answers.filter(({ bag }) => bag.number !== choice.bag);
+  const listed = answers.find(({ bag }) => bag.number === choice.bag) ?? overridden(index, asked, choice.bag);
+  return listed ? [listed, ...others] : others;
+}
+
+function overridden(index: FindIndex, asked: Part, number: number): Judged | null {
+  const bag = (index.byNumber.get(number) ?? []).map((slot) => index.slots[slot]).find((one): one is Bag => Boolean(one));
+  return bag && bag.state !== 'astray' ? { bag, verdict: 'check', because: serve(bag.part, asked).because } : null;
+}
+
+function matchOf({ bag, verdict, because }: Judged, choice: Choice | null): Match {
+  const accepted = choice?.bag === bag.number;
+  if (!accepted) return { bag: bag.number, verdict, because, accepted };
+  const byHand: Because[] = [{ code: 'chosen', args: { bag: bag.number } }];
+  if (choice.accept && verdict === 'check') byHand.push({ code: 'accepted', args: {} });
+  return { bag: bag.number, verdict, because: [...byHand, ...because], accepted };
+}
+
+/** Free pieces in the bags that may be planned. */
+function promised(answers: readonly Judged[], choice: Choice | null): number {
+  return answers
+    .filter(({ verdict, bag }) => verdict !== 'check' || bag.number === choice?.bag)
+    .reduce((sum, { bag }) => sum + Math.max(0, free(bag)), 0);
+}
