@@ -1,4 +1,5 @@
 import type { ReadRow } from '#core/bom/bom.ts';
+import { nextNumber } from './bag-numbers.ts';
 import { partKey } from './part-key.ts';
 
 /** What a list would become, before anything is written. */
@@ -34,7 +35,7 @@ const WHOLE = /^0*([1-9]\d{0,11})$/;
 export function planImport(rows: readonly ReadRow[], taken: ReadonlySet<number>, box: string | null): ImportPlan {
   const parts = rows.filter((row) => row.part.kind !== 'not-a-part');
   const stated = statedNumbers(parts, taken);
-  let next = Math.max(0, ...taken, ...stated.numbers.values()) + 1;
+  let next = Math.max(nextNumber(taken), nextNumber(stated.numbers.values()));
   const bags = parts.map((row): PlannedBag => {
     const stands = stated.numbers.get(row);
     const place = stands === undefined && row.location?.trim() ? row.location.trim() : null;

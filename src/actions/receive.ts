@@ -9,6 +9,7 @@ import { insertLots, type NewLot } from '#db/lots.ts';
 import { ensureParts } from '#db/parts.ts';
 import type { Action } from './action.ts';
 import { balancesOf } from './balances.ts';
+import { nextNumber } from './bag-numbers.ts';
 import { begin } from './begin.ts';
 import { dateTrouble, firstTrouble, quantityTrouble, rangeTrouble } from './checks.ts';
 import type { LotInput, ReceivedItem, ReceiveInput, ReceiveResult } from './inputs.ts';
@@ -70,7 +71,7 @@ async function place(tx: Tx, items: readonly ReceivedItem[]): Promise<Outcome<Pl
   const known = await findBags(tx, items.flatMap((item) => item.bag ?? []));
   const taken = await takenNumbers(tx);
   for (const item of items) if (item.bag !== undefined) taken.add(item.bag);
-  let next = taken.size ? Math.max(...taken) + 1 : 1;
+  let next = nextNumber(taken);
   const fresh = new Set<number>();
   const placed: Placed[] = [];
   for (const item of items) {

@@ -51,7 +51,7 @@ export const builds: Migration = {
       returned bigint not null check (returned >= 0 and returned <= picked),
       state text not null check (state in ('open', 'done'))
     )`,
-    `create index kit_take_line on kit_take (build_line)`,
+    `create unique index kit_take_line on kit_take (build_line, bag)`,
     `create index kit_take_bag on kit_take (bag)`,
   ],
 };

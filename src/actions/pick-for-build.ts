@@ -1,0 +1,99 @@
+import { raiseTo, takeOut } from '#core/stock/moves.ts';
+import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
+import { setBuild, setTake, type Take } from '#db/builds.ts';
+import type { Tx } from '#db/database.ts';
+import { postBagChanges, postMovements, type NewBagChange, type NewMovement } from '#db/ledger.ts';
+import type { Action } from './action.ts';
+import { balancesOf, brokenPromises } from './balances.ts';
+import { begin } from './begin.ts';
+import { quantityTrouble } from './checks.ts';
+import type { KitPick, PickForBuildInput, PickForBuildResult } from './inputs.ts';
+import { openKit, runningBalances, settle, type KitMemo, type OpenKit } from './kit-takes.ts';
+
+type PlannedPick = KitPick & { readonly of: Take };
+
+interface Pulled {
+  readonly movements: readonly NewMovement[];
+  /** bags whose record was shown to be wrong, by a short pick or by what a hand holds */
+  readonly doubtful: readonly NewBagChange[];
+}
+
+/**
+ * Picks a kit, whole or stop by stop: what really went into each cell. A short pick lets the rest of the promise go and puts the
+ * bag on the count list; without `short`, what is not picked stays promised.
+ */
+export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = async (tx, clock, who, input) => {
+  const kit = await openKit(tx, input.build, ['reserved', 'picking']);
+  if (!kit.ok) return kit;
+  const picks = plannedPicks(kit.value, input.picks);
+  if (!picks.ok) return picks;
+  if (picks.value.length === 0) return refuse('nothing-to-do');
+  const pulled = await pull(tx, picks.value, input.inHand ?? false);
+  if (!pulled.ok) return pulled;
+
+  const { build } = kit.value;
+  const begun = await begin(tx, clock, who, input, { kind: 'picked-for-build', memo: memoOf(kit.value, picks.value) });
+  if (!begun.ok) return begun;
+  const change = begun.value;
+  await postMovements(tx, input.id, change, pulled.value.movements);
+  await postBagChanges(tx, input.id, change, pulled.value.doubtful);
+  for (const pick of picks.value) {
+    const picked = pick.of.picked + pick.quantity;
+    await setTake(tx, { ...pick.of, picked, state: pick.short || picked >= pick.of.planned ? 'done' : 'open' });
+  }
+  await setBuild(tx, build.id, 'picking', null);
+  await settle(tx, change, build.id);
+
+  const bags = [...new Set(picks.value.map((pick) => pick.of.bag))];
+  const balances = await balancesOf(tx, bags);
+  const after = await openKit(tx, build.id, ['picking']);
+  const open = after.ok ? [...after.value.takes.values()].filter((take) => take.state === 'open').length : 0;
+  const doubted = await balancesOf(tx, pulled.value.doubtful.map((one) => one.bag));
+  const warnings = [...(await brokenPromises(tx, bags)), ...doubted.map(({ bag }) => ({ code: 'on-count-list' as const, args: { bag } }))];
+  const picked = picks.value.reduce((sum, pick) => sum + pick.quantity, 0);
+  return done({ act: input.id, repeat: false, change, warnings, build: build.id, picked, open, bags: balances });
+};
+
+function plannedPicks(kit: OpenKit, picks: readonly KitPick[] | undefined): Outcome<PlannedPick[]> {
+  if (picks === undefined) {
+    const open = [...kit.takes.values()].filter((take) => take.state === 'open' && take.planned > take.picked);
+    return done(open.map((of) => ({ take: of.id, quantity: of.planned - of.picked, of })));
+  }
+  const found = new Map<string, PlannedPick>();
+  for (const pick of picks) {
+    const of = kit.takes.get(pick.take);
+    if (!of || found.has(pick.take)) return refuse('not-valid', { field: 'take', received: pick.take, expected: 'take-of-build' });
+    const trouble = quantityTrouble('quantity', pick.quantity, pick.short ? 0 : 1);
+    if (trouble) return { ok: false, refusal: trouble };
+    found.set(pick.take, { ...pick, of });
+  }
+  return done([...found.values()]);
+}
+
+/** The movements of the picks, one after another, so that two takes of one bag see each other. */
+async function pull(tx: Tx, picks: readonly PlannedPick[], inHand: boolean): Promise<Outcome<Pulled>> {
+  const balances = await runningBalances(tx, picks.map((pick) => pick.of.bag));
+  const movements: NewMovement[] = [];
+  const doubtful = new Map<string, NewBagChange>();
+  const push = (movement: NewMovement): void => {
+    movements.push(movement);
+    balances.move(movement);
+  };
+  for (const { of, quantity, short } of picks) {
+    const bag = balances.bag(of.bag);
+    const { onHand } = balances.held(of.bag);
+    if (quantity > onHand && !inHand) return refuse('not-enough', { bag: bag.number, onHand, asked: quantity });
+    const missed = short === true && onHand > quantity && of.picked + quantity < of.planned;
+    if (quantity > onHand || missed) {
+      doubtful.set(of.bag, { bag: of.bag, field: 'to_count', before: bag.toCount ? '1' : '0', after: '1' });
+    }
+    if (quantity > onHand) push({ bag: of.bag, buildLine: of.line, ...raiseTo(balances.held(of.bag), quantity) });
+    if (quantity > 0) push({ bag: of.bag, buildLine: of.line, ...takeOut(balances.held(of.bag), quantity) });
+  }
+  return done({ movements, doubtful: [...doubtful.values()] });
+}
+
+function memoOf(kit: OpenKit, picks: readonly PlannedPick[]): KitMemo {
+  const takes = picks.map((pick) => ({ take: pick.take, picked: pick.quantity, returned: 0, state: pick.of.state }));
+  return { build: kit.build.id, state: kit.build.state, made: kit.build.made, takes };
+}
