@@ -1,5 +1,8 @@
 import type { Outcome } from '#core/stock/refusal.ts';
+import type { Warning } from '#core/stock/warning.ts';
 import type { Tx } from '#db/database.ts';
+
+export type { Warning } from '#core/stock/warning.ts';
 
 /** The one source of time for actions; tests set it. Instants as UTC ISO strings. */
 export interface Clock {
@@ -21,9 +24,4 @@ export interface Done {
   readonly repeat: boolean;
   readonly change: number;
   readonly warnings: readonly Warning[];
-}
-
-export interface Warning {
-  readonly code: 'promise-broken' | 'on-count-list' | 'estimate';
-  readonly args: Readonly<Record<string, string | number>>;
 }

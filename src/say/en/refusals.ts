@@ -1,0 +1,110 @@
+import type { Refusal, RefusalCode } from '#core/stock/refusal.ts';
+
+type Args = Refusal['args'];
+
+/** What a field must be, by the code word that a check gives. */
+const EXPECTED: Readonly<Record<string, string>> = {
+  uuid: 'a UUID',
+  date: 'a date as YYYY-MM-DD',
+  instant: 'an instant with its zone, as 2026-03-01T09:00:00Z',
+  name: 'a name',
+  'new-revision': 'a revision that the board does not have yet',
+  'take-of-build': 'one take of this build, named once',
+  'part-or-bag': 'a part, or the number of a bag that is there',
+  'quantity-first': 'the quantity first, then the part',
+  dump: 'a line of a backup of Bagatelle',
+};
+
+const HOME: Readonly<Record<string, string>> = {
+  clone: 'it is inside the program, and would be lost with the next copy of it',
+  network: 'it is on a network drive, where the locks of the database can not be trusted',
+  synchronised: 'another program synchronises it, and would copy a database that is half written',
+};
+
+const LATER: Readonly<Record<string, string>> = {
+  received: 'received', imported: 'imported', picked: 'picked', returned: 'returned', counted: 'counted',
+  'picked-for-build': 'picked for a build', 'leftovers-returned': 'leftovers returned', cancelled: 'returned from a cancelled build',
+  build: 'promised to a build', choice: 'chosen for a board',
+};
+
+/** Why an act can't be taken back, by the code word of the undo. */
+const NOT_UNDOABLE: Readonly<Record<string, (a: Args) => string>> = {
+  'is-undo': () => 'it takes another act back itself. Do the first one again instead',
+  touched: (a) => `its bags were used since (${words(a['by'])}; ${bagWords(a['bags'])}). Undo that first`,
+  'has-builds': (a) => `builds stand on it: ${a['builds']}`,
+  'changed-since': () => 'it was changed again since. Undo the later change first',
+  'returned-since': () => 'some of it was returned since. Undo the return first',
+  'build-went-on': (a) => `the build '${a['build']}' is ${a['state']} by now. Undo the later steps first`,
+};
+
+/** `picked:-5, returned:2` → `picked −5, returned +2`. */
+function words(list: string | number | undefined): string {
+  return String(list ?? '')
+    .split(', ')
+    .map((item) => {
+      const [kind = '', delta] = item.split(':');
+      const said = LATER[kind] ?? kind;
+      return delta === undefined ? said : `${said} ${signed(Number(delta))}`;
+    })
+    .join(', ');
+}
+
+function signed(value: number): string {
+  return value < 0 ? `−${-value}` : `+${value}`;
+}
+
+function bagWords(bags: string | number | undefined): string {
+  const text = String(bags ?? '');
+  return text.includes(',') ? `bags ${text}` : `bag ${text}`;
+}
+
+function inRow(a: Args): string {
+  return a['row'] === undefined ? '' : ` (row ${a['row']})`;
+}
+
+/** The bags of a stale plan, each with what it has and what was planned: lists of equal length, as the refusal carries them. */
+function staleBags(a: Args): string {
+  const [bags, planned, free] = [a['bags'], a['planned'], a['free']].map((list) => String(list ?? '').split(', '));
+  return (bags ?? []).map((bag, at) => (planned?.[at] ? `bag ${bag} has ${free?.[at]} free, ${planned[at]} planned` : `bag ${bag}`)).join('; ');
+}
+
+const SENTENCES = {
+  'no-such-bag': (a) => `There is no bag ${a['bag']}.`,
+  'no-such-build': (a) => `There is no build '${a['build']}'.`,
+  'no-such-board': (a) => `There is no board '${a['board']}' (or not in that revision).`,
+  'no-such-act': (a) => `There is no act ${a['act']}.`,
+  'no-such-box': (a) => `There is no box '${a['box']}'.`,
+  'not-enough': (a) =>
+    `Bag ${a['bag']} has ${a['onHand']} on hand, ${a['asked']} were asked. Take ${a['onHand']} or fewer; or, if you hold ${a['asked']} in your hand, say so, and the record is put right.`,
+  'below-zero': (a) => `Bag ${a['bag']} would go below zero: later it was ${words(a['later'])}. Undo that first, or count the bag.`,
+  'undone-already': (a) => `Act ${a['act']} is undone already.`,
+  'not-undoable': (a) => `Act ${a['act']} can't be taken back: ${NOT_UNDOABLE[String(a['why'])]?.(a) ?? String(a['why'])}.`,
+  'id-reused': (a) => `Id ${a['id']} was used for something else before. Take a new id.`,
+  'number-taken': (a) =>
+    `Bag number ${a['number']} is taken${inRow(a)}${Number(a['more'] ?? 0) > 0 ? `, and so are ${a['more']} more` : ''}. A number is never given twice.`,
+  'not-whole': (a) => `${a['field']} must be a whole number, not '${a['received']}'${inRow(a)}.`,
+  'not-positive': (a) => `${a['field']} must be at least 1, not ${a['received']}${inRow(a)}.`,
+  'out-of-range': (a) => `${a['field']} must be from ${a['least']} to ${a['most']}, not ${a['received']}${inRow(a)}.`,
+  'not-valid': (a) => `${a['field']} must be ${EXPECTED[String(a['expected'])] ?? a['expected']}${a['received'] === '' ? '' : `, not '${a['received']}'`}.`,
+  'plan-stale': (a) => `The stock changed since this was planned: ${staleBags(a)}. Nothing was reserved; plan again.`,
+  'nothing-to-do': () => 'There is nothing to do.',
+  'build-state': (a) => `Build '${a['build']}' is ${a['state']}; this can be done only while it is ${String(a['wants']).replaceAll(', ', ' or ')}.`,
+  'newer-schema': (a) => `This lab was written by a newer Bagatelle (schema ${a['found']}, this one knows ${a['known']}). Nothing was changed; use the newer one.`,
+  'bad-home': (a) => `Data can't be kept in ${a['folder']}: ${HOME[String(a['why'])] ?? a['why']}. Choose another folder with BAGATELLE_HOME.`,
+  'not-empty': () => 'The lab already holds something. Use an empty data folder (BAGATELLE_HOME says which).',
+  busy: () => 'Another process has been writing to the lab for a long time. Nothing was changed; try again.',
+  'file-missing': (a) => `There is no file ${a['file']}, or it can't be read.`,
+  'file-empty': (a) => `${a['file']} is empty.`,
+  'file-no-table': (a) => `${a['file']} is no table${a['why'] ? `: ${a['why']}` : ''}.`,
+  'file-binary': (a) => `${a['file']} is no text${a['looksLike'] ? `; it looks like ${a['looksLike']}` : ''}.`,
+  'file-too-large': (a) => `${a['file']} is too large: ${a['size']} bytes, at most ${a['most']} are read.`,
+  'too-many-columns': (a) => `${a['file']}, row ${a['row']}: ${a['columns']} columns, at most ${a['most']} are read.`,
+  'cell-too-long': (a) => `${a['file']}, row ${a['row']}, column ${a['column']}: a cell of ${a['length']} characters, at most ${a['most']} are read.`,
+  'too-many-refs': (a) => `${a['file']}, row ${a['row']}: '${a['text']}' names more than ${a['most']} refs.`,
+  'number-impossible': (a) => `${a['file']}, row ${a['row']}: '${a['text']}' can't be a number here${a['why'] ? `: ${a['why']}` : ''}.`,
+} satisfies Record<RefusalCode, (args: Args) => string>;
+
+/** The sentence of a refusal: `{code: 'no-such-bag', args: {bag: 12}}` → `There is no bag 12.` */
+export function refusalText(refusal: Refusal): string {
+  return SENTENCES[refusal.code](refusal.args);
+}
