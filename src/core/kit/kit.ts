@@ -51,8 +51,15 @@ export interface PlannedBuild {
   readonly boards: number;
   /** complete boards that the plan makes, at most `boards` */
   readonly buildable: number;
+  /** the same if every open check of this build were accepted */
+  readonly buildableWithChecks: number;
+  /** what keeps it from more boards; empty where all can be built */
+  readonly limitedBy: readonly Limit[];
   readonly lines: readonly PlannedLine[];
 }
+
+/** A bag, or a line that no bag answers, with the boards it lets be built. */
+export type Limit = { readonly bag: number; readonly reaches: number } | { readonly line: string; readonly reaches: number };
 
 /** `gap` is 0 when the proof is optimal. */
 export interface Plan {

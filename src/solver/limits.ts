@@ -1,0 +1,9 @@
+/** When to stop. Nodes come first, so that the same model stops at the same place on a slow machine; seconds are the last resort. */
+export interface Limits {
+  readonly nodes: number;
+  readonly seconds: number;
+  /** gives up at once and ends the worker */
+  readonly signal?: AbortSignal;
+}
+
+export const USUAL_LIMITS: Limits = { nodes: 20_000, seconds: 60 };
