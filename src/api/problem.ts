@@ -1,0 +1,81 @@
+import { z } from '@hono/zod-openapi';
+import type { RefusalCode } from '#core/stock/refusal.ts';
+
+/** What is refused at the door, before any act: the wire's own codes. */
+export type WireCode =
+  | 'wire-host'
+  | 'wire-origin'
+  | 'wire-type'
+  | 'wire-json'
+  | 'wire-field'
+  | 'wire-too-large'
+  | 'wire-no-such-page'
+  | 'wire-change-ahead'
+  | 'wire-fault';
+
+/** Every refusal has its HTTP status here; a new code that has none does not compile. */
+export const STATUS = {
+  'no-such-bag': 404,
+  'no-such-build': 404,
+  'no-such-board': 404,
+  'no-such-act': 404,
+  'no-such-box': 404,
+  'not-enough': 409,
+  'below-zero': 409,
+  'undone-already': 409,
+  'not-undoable': 409,
+  'id-reused': 422,
+  'number-taken': 409,
+  'not-whole': 422,
+  'not-positive': 422,
+  'out-of-range': 422,
+  'not-valid': 422,
+  'plan-stale': 409,
+  'nothing-to-do': 422,
+  'build-state': 409,
+  'newer-schema': 503,
+  'bad-home': 503,
+  'not-empty': 409,
+  busy: 503,
+  'file-missing': 422,
+  'file-empty': 422,
+  'file-no-table': 422,
+  'file-binary': 422,
+  'file-too-large': 413,
+  'too-many-columns': 422,
+  'cell-too-long': 422,
+  'too-many-refs': 422,
+  'number-impossible': 422,
+  'wire-host': 403,
+  'wire-origin': 403,
+  'wire-type': 415,
+  'wire-json': 400,
+  'wire-field': 422,
+  'wire-too-large': 413,
+  'wire-no-such-page': 404,
+  'wire-change-ahead': 409,
+  'wire-fault': 500,
+} as const satisfies Record<RefusalCode | WireCode, number>;
+
+export type ProblemCode = keyof typeof STATUS;
+
+/** Problem details (RFC 9457); beside its members stand the refusal's own arguments, such as `bag`, `row` or `field`. */
+export const Problem = z
+  .object({
+    type: z.string().openapi({ example: 'urn:bagatelle:problem:not-enough' }),
+    title: z.string().openapi({ example: 'not enough' }),
+    status: z.int(),
+    detail: z.string().openapi({ description: 'one sentence for a person: what is wrong and what to do next' }),
+    code: z.string().openapi({ example: 'not-enough' }),
+  })
+  .catchall(z.union([z.string(), z.number()]))
+  .openapi('Problem');
+export type Problem = z.infer<typeof Problem>;
+
+const content = { 'application/problem+json': { schema: Problem } };
+
+/** Every route may answer with a problem. */
+export const PROBLEMS = {
+  '4XX': { description: 'refused; nothing has changed', content },
+  '5XX': { description: 'not now, or a fault of Bagatelle', content },
+} as const;

@@ -1,0 +1,26 @@
+import type { Outcome, Refusal, RefusalCode } from '#core/stock/refusal.ts';
+
+const WHOLE = /^[+-]?\d+(?:e\+?\d+)?$/i;
+const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
+
+interface Range {
+  readonly least: number;
+  readonly most: number;
+}
+
+const ANY: Range = { least: -1_000_000_000, most: 1_000_000_000 };
+export const BOARDS: Range = { least: 1, most: 10_000 };
+export const PORTS: Range = { least: 0, most: 65_535 };
+
+/** A whole number that was typed: `'12'` -> 12; `'1.5'`, `'twelve'` and what is out of range are refused by the name of the field. */
+export function readWhole(text: string, field: string, { least, most }: Range = ANY): Outcome<number> {
+  const received = text.length > 40 ? `${text.slice(0, 40)}…` : text;
+  if (!NUMBER.test(text)) return no('not-valid', { field, received, expected: 'a whole number' });
+  if (!WHOLE.test(text)) return no('not-whole', { field, received });
+  const value = Number(text);
+  return value < least || value > most ? no('out-of-range', { field, received, least, most }) : { ok: true, value };
+}
+
+function no(code: RefusalCode, args: Refusal['args']): Outcome<never> {
+  return { ok: false, refusal: { code, args } };
+}

@@ -1,0 +1,107 @@
+import type { Tx } from './engine.ts';
+
+/** One movement of a bag, for reading. */
+export interface BagEntry {
+  readonly act: string;
+  readonly seq: number;
+  readonly kind: string;
+  readonly delta: number;
+  /** after it */
+  readonly onHand: number;
+  readonly who: string;
+  readonly happenedAt: string;
+  readonly recordedAt: string;
+  readonly undoes: string | null;
+  readonly note: string | null;
+}
+
+/** All movements of the live bag of that number, the first one first. */
+export async function readBagHistory(tx: Tx, number: number): Promise<BagEntry[]> {
+  return tx
+    .selectFrom('movement')
+    .innerJoin('bag', 'bag.id', 'movement.bag')
+    .innerJoin('act', 'act.id', 'movement.act')
+    .select((eb) => [
+      'act.id as act',
+      'movement.seq',
+      'act.kind',
+      'movement.delta',
+      eb.fn.sum<number>('movement.delta').over((over) => over.orderBy('movement.seq')).as('onHand'),
+      'act.who',
+      'act.happened_at as happenedAt',
+      'act.recorded_at as recordedAt',
+      'act.undoes',
+      'act.note',
+    ])
+    .where('bag.number', '=', number)
+    .where('bag.live', '=', 1)
+    .orderBy('movement.seq')
+    .execute();
+}
+
+/** One act, for reading: what a person did, and what became of it. */
+export interface ActEntry {
+  readonly act: string;
+  readonly kind: string;
+  readonly who: string;
+  readonly happenedAt: string;
+  readonly change: number;
+  readonly undoes: string | null;
+  readonly undoneBy: string | null;
+  readonly note: string | null;
+  /** movements of the act, and numbers of its bags: the first few */
+  readonly movements: number;
+  readonly bags: readonly number[];
+}
+
+const SOME_BAGS = 8;
+
+/** The newest acts, newest first; `before` goes on from the change number of the last one that was shown. */
+export async function readActs(tx: Tx, { limit, before }: { readonly limit: number; readonly before?: number }): Promise<ActEntry[]> {
+  const newest = tx
+    .selectFrom('act')
+    .leftJoin('act as later', 'later.undoes', 'act.id')
+    .select(['act.id', 'act.kind', 'act.who', 'act.happened_at', 'act.change', 'act.undoes', 'act.note', 'later.id as undone_by'])
+    .select((eb) =>
+      eb
+        .selectFrom('movement')
+        .select((of) => of.fn.countAll<number>().as('movements'))
+        .whereRef('movement.act', '=', 'act.id')
+        .as('movements'),
+    )
+    .orderBy('act.change', 'desc')
+    .limit(limit);
+  const rows = await (before === undefined ? newest : newest.where('act.change', '<', before)).execute();
+  return Promise.all(
+    rows.map(async ({ id, happened_at, undone_by, movements, ...row }) => ({
+      act: id,
+      happenedAt: happened_at,
+      undoneBy: undone_by,
+      movements: movements ?? 0,
+      bags: await someBags(tx, id),
+      ...row,
+    })),
+  );
+}
+
+async function someBags(tx: Tx, act: string): Promise<number[]> {
+  const rows = await tx
+    .selectFrom('movement')
+    .innerJoin('bag', 'bag.id', 'movement.bag')
+    .select('bag.number')
+    .distinct()
+    .where('movement.act', '=', act)
+    .orderBy('bag.number')
+    .limit(SOME_BAGS)
+    .execute();
+  return rows.map((row) => row.number);
+}
+
+const ACT_START = /^[0-9a-f-]{4,36}$/i;
+
+/** Ids of the acts that begin so, two at most: one is the act that was meant. */
+export async function actsThatBegin(tx: Tx, start: string): Promise<string[]> {
+  if (!ACT_START.test(start)) return [];
+  const rows = await tx.selectFrom('act').select('id').where('id', 'like', `${start.toLowerCase()}%`).limit(2).execute();
+  return rows.map((row) => row.id);
+}

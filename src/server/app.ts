@@ -1,0 +1,30 @@
+import type { OpenAPIHono } from '@hono/zod-openapi';
+import { apiApp } from './api-app.ts';
+import { hostGuard, originGuard, securityHeaders, sizeGuard } from './guard.ts';
+import { pages } from './pages.ts';
+import { onError, problem } from './problem.ts';
+import { bagRoutes } from './routes/bags.ts';
+import { changeRoutes } from './routes/changes.ts';
+import { movementRoutes } from './routes/movements.ts';
+import type { Served } from './served.ts';
+
+interface AppOptions {
+  readonly pagesFolder: string;
+  /** host names beside those of this machine */
+  readonly alsoKnownAs: readonly string[];
+}
+
+/** The whole web side of a lab, as one function from request to answer. */
+export function createApp(served: Served, { pagesFolder, alsoKnownAs }: AppOptions): OpenAPIHono {
+  const app = apiApp();
+  app.use(securityHeaders, hostGuard(alsoKnownAs), originGuard, sizeGuard);
+  for (const routes of [movementRoutes, bagRoutes, changeRoutes]) app.route('/', routes(served));
+  app.doc31('/api/openapi.json', {
+    openapi: '3.1.0',
+    info: { title: 'Bagatelle', version: '1', description: 'The consumables of a small electronics lab. Quantities are whole numbers in the unit of the bag.' },
+  });
+  app.use(pages(pagesFolder));
+  app.notFound((c) => problem(c, 'wire-no-such-page', { path: c.req.path }));
+  app.onError(onError);
+  return app;
+}

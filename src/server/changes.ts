@@ -1,0 +1,40 @@
+import type { Context } from 'hono';
+import { streamSSE } from 'hono/streaming';
+import type { Lab } from '#db/database.ts';
+
+const HEARTBEAT_MS = 15_000;
+
+/** Streams change numbers as server-sent events: each number that a page has not seen yet, then each new one. */
+export function streamChanges(c: Context, lab: Lab, stopping: AbortSignal): Response {
+  const told = Number(c.req.header('last-event-id') ?? c.req.query('since') ?? Number.NaN);
+  return streamSSE(c, async (stream) => {
+    let sent = Number.isInteger(told) ? told : -1;
+    let wake = (): void => undefined;
+    const unwatch = lab.watch(() => wake());
+    stream.onAbort(() => wake());
+    stopping.addEventListener('abort', () => wake(), { once: true });
+    try {
+      while (!stream.aborted && !stopping.aborted) {
+        const woken = sleep(HEARTBEAT_MS, (now) => (wake = now));
+        const change = await lab.change();
+        if (change !== sent) await stream.writeSSE({ event: 'change', id: String(change), data: JSON.stringify({ change }) });
+        sent = change;
+        if ((await woken) === 'time') await stream.write(': still here\n\n');
+      }
+    } finally {
+      unwatch();
+    }
+  });
+}
+
+/** Resolves when woken or after a time; the timer keeps no process alive. */
+function sleep(most: number, give: (wake: () => void) => void): Promise<'woken' | 'time'> {
+  return new Promise((done) => {
+    const timer = setTimeout(() => done('time'), most);
+    timer.unref();
+    give(() => {
+      clearTimeout(timer);
+      done('woken');
+    });
+  });
+}

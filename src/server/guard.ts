@@ -1,0 +1,65 @@
+import type { MiddlewareHandler } from 'hono';
+import { bodyLimit } from 'hono/body-limit';
+import { problem } from './problem.ts';
+
+const LOOPBACK = new Set(['localhost', '127.0.0.1', '[::1]']);
+const READS = new Set(['GET', 'HEAD', 'OPTIONS']);
+const JSON_TYPE = /^application\/(?:[a-z.+-]+\+)?json\b/i;
+/** Neither type can be sent by another site's page without asking first (Fetch Standard, CORS-safelisted content types). */
+const FILE_TYPE = 'application/octet-stream';
+const MEGABYTE = 1024 * 1024;
+export const MOST_JSON = MEGABYTE;
+export const MOST_FILE = 64 * MEGABYTE;
+
+const HEADERS = {
+  'content-security-policy':
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+  'x-content-type-options': 'nosniff',
+  'x-frame-options': 'DENY',
+  'referrer-policy': 'no-referrer',
+  'cross-origin-opener-policy': 'same-origin',
+  'cross-origin-resource-policy': 'same-origin',
+  'permissions-policy': 'camera=(self), microphone=(), geolocation=(), payment=()',
+};
+
+/** Headers that keep a page to what this server itself serves. */
+export const securityHeaders: MiddlewareHandler = async (c, next) => {
+  await next();
+  for (const [name, value] of Object.entries(HEADERS)) c.res.headers.set(name, value);
+  if (c.req.path.startsWith('/api/') && !c.res.headers.has('cache-control')) c.res.headers.set('cache-control', 'no-store');
+};
+
+/** `'127.0.0.1:4242'` -> `127.0.0.1`; `'[::1]:80'` -> `[::1]`. */
+export function hostName(host: string): string {
+  return host.replace(/:\d+$/, '').toLowerCase();
+}
+
+/** Only names that this lab goes by: a foreign name that points here (DNS rebinding) is refused. */
+export function hostGuard(alsoKnownAs: readonly string[]): MiddlewareHandler {
+  const known = new Set([...LOOPBACK, ...alsoKnownAs.map((name) => name.toLowerCase())]);
+  return async (c, next) => {
+    const host = c.req.header('host') ?? '';
+    if (!known.has(hostName(host))) return problem(c, 'wire-host', { host });
+    await next();
+    return undefined;
+  };
+}
+
+/** A change comes from this lab's own page or from a program, never from another site's page (CSRF). */
+export const originGuard: MiddlewareHandler = async (c, next) => {
+  if (READS.has(c.req.method)) return next();
+  const origin = c.req.header('origin');
+  const host = c.req.header('host') ?? '';
+  const site = c.req.header('sec-fetch-site');
+  if (origin !== undefined && origin !== `http://${host}` && origin !== `https://${host}`) return problem(c, 'wire-origin', { origin });
+  if (site !== undefined && site !== 'same-origin' && site !== 'none') return problem(c, 'wire-origin', { origin: origin ?? site });
+  const type = c.req.header('content-type') ?? '';
+  if (JSON_TYPE.test(type) || type.startsWith(FILE_TYPE)) return next();
+  return problem(c, 'wire-type', { received: type || '–', expected: `application/json, or ${FILE_TYPE} for a file` });
+};
+
+/** What may be sent at once: a file 64 MiB, anything else 1 MiB. */
+export const sizeGuard: MiddlewareHandler = (c, next) => {
+  const most = (c.req.header('content-type') ?? '').startsWith(FILE_TYPE) ? MOST_FILE : MOST_JSON;
+  return bodyLimit({ maxSize: most, onError: (over) => problem(over, 'wire-too-large', { path: over.req.path, most }) })(c, next);
+};
