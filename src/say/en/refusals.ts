@@ -21,6 +21,9 @@ const HOME: Readonly<Record<string, string>> = {
   synchronised: 'another program synchronises it, and would copy a database that is half written',
 };
 
+/** Why a number can't be one, by the code word of the reader. */
+const IMPOSSIBLE: Readonly<Record<string, string>> = { negative: 'below zero', 'too-large': 'more than anyone has' };
+
 const LATER: Readonly<Record<string, string>> = {
   received: 'received', imported: 'imported', picked: 'picked', returned: 'returned', counted: 'counted',
   'picked-for-build': 'picked for a build', 'leftovers-returned': 'leftovers returned', cancelled: 'returned from a cancelled build',
@@ -98,10 +101,10 @@ const SENTENCES = {
   'file-no-table': (a) => `${a['file']} is no table${a['why'] ? `: ${a['why']}` : ''}.`,
   'file-binary': (a) => `${a['file']} is no text${a['looksLike'] ? `; it looks like ${a['looksLike']}` : ''}.`,
   'file-too-large': (a) => `${a['file']} is too large: ${a['size']} bytes, at most ${a['most']} are read.`,
-  'too-many-columns': (a) => `${a['file']}, row ${a['row']}: ${a['columns']} columns, at most ${a['most']} are read.`,
+  'too-many-columns': (a) => `${a['file']}, row ${a['row']}, column ${a['column']}: the row goes on to here, at most ${a['most']} columns are read.`,
   'cell-too-long': (a) => `${a['file']}, row ${a['row']}, column ${a['column']}: a cell of ${a['length']} characters, at most ${a['most']} are read.`,
-  'too-many-refs': (a) => `${a['file']}, row ${a['row']}: '${a['text']}' names more than ${a['most']} refs.`,
-  'number-impossible': (a) => `${a['file']}, row ${a['row']}: '${a['text']}' can't be a number here${a['why'] ? `: ${a['why']}` : ''}.`,
+  'too-many-refs': (a) => `${a['file']}, row ${a['row']}, column ${a['column']}: '${a['text']}' names more than ${a['most']} refs.`,
+  'number-impossible': (a) => `${a['file']}, row ${a['row']}, column ${a['column']}: '${a['text']}' can't be a quantity: it is ${IMPOSSIBLE[String(a['why'])] ?? a['why']}.`,
 } satisfies Record<RefusalCode, (args: Args) => string>;
 
 /** The sentence of a refusal: `{code: 'no-such-bag', args: {bag: 12}}` → `There is no bag 12.` */

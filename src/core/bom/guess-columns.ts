@@ -1,0 +1,125 @@
+import { isBlank, isCount, isFootprintCell, isLink, isPartNumber, isPrice, isRefsCell, isSequence, isSizeCell, isSupplierNumber, isValueCell, isWords, share } from './cell-shapes.ts';
+import type { ColumnEvidence, ColumnGuess, ColumnRole } from './columns.ts';
+import { headerFacts, headerMeanings } from './read-header.ts';
+import { ratingOf } from './stock-marks.ts';
+
+/** Roles that a table can have several columns of. */
+const MANY: ReadonlySet<ColumnRole> = new Set<ColumnRole>(['description', 'note', 'supplierNumber', 'device', 'price', 'link', 'index', 'stock-mark', 'other']);
+
+interface Bid {
+  readonly column: number;
+  readonly role: ColumnRole;
+  readonly score: number;
+  readonly evidence: ColumnEvidence;
+}
+
+/** cells looked at per column: enough to know it */
+const SAMPLE = 200;
+
+/**
+ * What each column means, from the words of its header and from its cells. Each role goes to the column with the best claim;
+ * a column whose claims are all taken is `other`. `told` is a person's correction, by column number from 1 or by header text.
+ */
+export function guessColumns(header: readonly string[] | null, rows: readonly (readonly string[])[], told: ReadonlyMap<string, ColumnRole> = new Map()): ColumnGuess[] {
+  const width = Math.max(header?.length ?? 0, ...rows.slice(0, SAMPLE).map((row) => row.length), 0);
+  const columns = Array.from({ length: width }, (_, column) => rows.slice(0, SAMPLE).map((row) => (row[column] ?? '').trim()));
+  const bids = columns.flatMap((cells, column) => bidsFor(column, header?.[column] ?? '', cells, header !== null, told));
+  const won = award(bids);
+  const guesses = columns.map((_, column) => guessOf(column, header?.[column] ?? '', won.get(column)));
+  return header === null ? withoutHeader(guesses, columns) : withValue(guesses, bids);
+}
+
+function guessOf(column: number, header: string, bid: Bid | undefined): ColumnGuess {
+  const role = bid?.role ?? 'other';
+  const facts = ['value', 'tolerance', 'voltage', 'power', 'current'].includes(role) ? headerFacts(header) : {};
+  return { column: column + 1, header: header.trim(), role, evidence: bid?.evidence ?? 'cells', confidence: Math.max(0, Math.min(1, Math.round((bid?.score ?? 0) * 100) / 100)), ...facts };
+}
+
+function bidsFor(column: number, header: string, cells: readonly string[], headed: boolean, told: ReadonlyMap<string, ColumnRole>): Bid[] {
+  const choice = told.get(String(column + 1)) ?? (header.trim() ? told.get(header.trim().toLowerCase()) : undefined);
+  if (choice) return [{ column, role: choice, score: 10, evidence: 'told' }];
+  if (headed && ratingOf(header)) return [{ column, role: 'stock-mark', score: 1, evidence: 'header' }];
+  const empty = cells.every(isBlank) ? 0.4 : 0;
+  if (headed && header.trim()) {
+    return headerMeanings(header).map(({ role, strength }, order) => {
+      const fit = fitOf(role, cells, order === 0 && strength > 0.9);
+      return { column, role, score: strength + fit - empty, evidence: strength < 0.7 ? 'header-part' : fit > 0.2 ? 'header-and-cells' : 'header' };
+    });
+  }
+  return empty ? [] : cellBids(column, cells);
+}
+
+/** How well the cells fit a role, about −1 to 0.5; `sure` where the header can hardly mean anything else. */
+function fitOf(role: ColumnRole, cells: readonly string[], sure: boolean): number {
+  const said = cells.filter((cell) => !isBlank(cell));
+  if (said.length === 0) return 0;
+  switch (role) {
+    case 'refs': {
+      const part = share(cells, isRefsCell);
+      return sure ? part * 0.4 : part >= 0.5 ? part * 0.5 : -1;
+    }
+    case 'quantity': return isSequence(cells) && said.length > 3 && !sure ? -0.9 : share(cells, isCount) * 0.6 - 0.4;
+    case 'index': return isSequence(cells) ? 0.5 : -0.6;
+    case 'value': return share(cells, isValueCell) * 0.3 - (share(cells, isLink) > 0.5 ? 1 : 0);
+    case 'partNumber': return share(cells, isPartNumber) * 0.25 - (share(cells, isWords) > 0.7 ? 0.2 : 0);
+    case 'description': return share(cells, isWords) * 0.25;
+    case 'footprint': return share(cells, isFootprintCell) * 0.2;
+    case 'package': return share(cells, isSizeCell) * 0.2;
+    case 'location': return share(cells, (cell) => /^\(?-?\d+[.,]\d+/.test(cell)) > 0.5 ? -1 : share(cells, isRefsCell) > 0.8 && !sure ? -0.2 : 0;
+    case 'supplier': return share(cells, (cell) => /^\d+$/.test(cell)) > 0.5 ? -0.8 : 0;
+    case 'unit': return share(cells, (cell) => cell.length <= 5 && !/\d/.test(cell)) - 0.8;
+    case 'fitted':
+    case 'not-fitted': return share(cells, (cell) => cell.length < 16) - 1;
+    default: return 0;
+  }
+}
+
+/** Claims of a column without a header: only what its cells show. */
+function cellBids(column: number, cells: readonly string[]): Bid[] {
+  const bids: Bid[] = [];
+  const bid = (role: ColumnRole, score: number): void => {
+    if (score > 0.45) bids.push({ column, role, score: score * 0.8, evidence: 'cells' });
+  };
+  if (isSequence(cells)) bid('index', 1.2);
+  const distinct = new Set(cells).size >= cells.length * 0.95;
+  const refs = share(cells, isRefsCell);
+  bid('refs', distinct ? refs : 0);
+  bid('location', distinct ? 0 : share(cells, (cell) => /^[A-Z]{1,2}-?\d{0,3}$/i.test(cell)) * 0.9);
+  bid('quantity', share(cells, isCount) * 0.9);
+  bid('link', share(cells, isLink));
+  bid('price', share(cells, isPrice));
+  bid('supplierNumber', share(cells, isSupplierNumber) * 0.95);
+  bid('package', share(cells, isSizeCell));
+  bid('footprint', share(cells, isFootprintCell));
+  bid('value', share(cells, isValueCell) * 0.9);
+  bid('partNumber', share(cells, isPartNumber) * 0.7);
+  bid('description', Math.max(share(cells, isWords) * 0.9, share(cells, (cell) => /\p{L}/u.test(cell)) * 0.6));
+  return bids;
+}
+
+/** Gives each role to its best bid, best bids first; the earlier column wins a tie. */
+function award(bids: readonly Bid[]): Map<number, Bid> {
+  const won = new Map<number, Bid>();
+  const taken = new Set<ColumnRole>();
+  for (const bid of [...bids].sort((a, b) => b.score - a.score || a.column - b.column)) {
+    if (won.has(bid.column) || taken.has(bid.role) || bid.score < 0.3) continue;
+    won.set(bid.column, bid);
+    if (!MANY.has(bid.role)) taken.add(bid.role);
+  }
+  return won;
+}
+
+/** With references but no value column, the column that may also be a value is it. */
+function withValue(guesses: ColumnGuess[], bids: readonly Bid[]): ColumnGuess[] {
+  if (!guesses.some((guess) => guess.role === 'refs') || guesses.some((guess) => guess.role === 'value')) return guesses;
+  const best = bids
+    .filter((bid) => bid.role === 'value' && ['description', 'other', 'note', 'device'].includes(guesses[bid.column]?.role ?? ''))
+    .sort((a, b) => b.score - a.score)[0];
+  return best ? guesses.map((guess) => (guess.column === best.column + 1 ? { ...guess, role: 'value', evidence: best.evidence, ...headerFacts(guess.header) } : guess)) : guesses;
+}
+
+/** Without a header several columns of numbers tell nothing of quantities: then none is taken for one. */
+function withoutHeader(guesses: readonly ColumnGuess[], columns: readonly (readonly string[])[]): ColumnGuess[] {
+  const numeric = columns.filter((cells, column) => guesses[column]?.role !== 'index' && share(cells, (cell) => /^\d+$/.test(cell)) > 0.8);
+  return guesses.map((guess) => (guess.role === 'quantity' && guess.evidence === 'cells' && numeric.length > 1 ? { ...guess, role: 'other', confidence: 0 } : guess));
+}

@@ -1,0 +1,56 @@
+import type { Doubt } from '#core/part/doubt.ts';
+import { isRef, readRefs } from './refs.ts';
+import { readQuantity } from './quantity.ts';
+
+/** A line of a list in free words: its references and count, and what is left to say what it is. */
+export interface ItemText {
+  readonly refs: readonly string[];
+  readonly quantity: number | null;
+  readonly text: string;
+  readonly doubts: readonly Doubt[];
+}
+
+const UNIT_WORD = /^(?:[pnuµμmkKMGR]|[pnuµμmkKMG]?(?:F|H|Hz|Ω|V|W|A)|[kM]?ohms?|mm|cm|m|inch|"|%|pin|way|bit|port|zoll|volts?|watts?|ampere)\b/iu;
+
+/**
+ * `3 push buttons` → 3; `push button (2)` → 2; `2x LED red` → 2; `C1, C2 100n` → C1 C2; `100 ohm resistor` → no count, since 100 has a unit.
+ */
+export function readItemText(text: string): ItemText {
+  const counted = leadingCount(text) ?? trailingCount(text) ?? { quantity: null, rest: text, doubts: [] };
+  const led = leadingRefs(counted.rest);
+  return { refs: led.refs, quantity: counted.quantity, text: led.rest, doubts: [...counted.doubts, ...led.doubts] };
+}
+
+interface Counted {
+  readonly quantity: number | null;
+  readonly rest: string;
+  readonly doubts: readonly Doubt[];
+}
+
+function leadingCount(text: string): Counted | null {
+  const marked = /^(\d{1,5})\s?(?:[x×*]|pcs\.?|pieces|stk\.?|st\.?|stück)\s+(\S.*)$/iu.exec(text) ?? /^[x×](\d{1,5})\s+(\S.*)$/iu.exec(text);
+  if (marked) return counted(marked[1] ?? '', marked[2] ?? '');
+  const bare = /^(\d{1,2}|100)\s+(\S.*)$/.exec(text);
+  return bare && !UNIT_WORD.test(bare[2] ?? '') ? counted(bare[1] ?? '', bare[2] ?? '') : null;
+}
+
+function trailingCount(text: string): Counted | null {
+  const found = /^(.*\S)\s*(?:\(\s*[x×]?\s*(\d{1,5})\s*(?:[x×]|pcs\.?|pieces|stk\.?|st\.?|stück)?\s*\)|\s[x×]\s?(\d{1,5})|\s(\d{1,5})\s?(?:x|×|pcs\.?|pieces|stk\.?|stück))$/iu.exec(text);
+  return found ? counted(found[2] ?? found[3] ?? found[4] ?? '', found[1] ?? '') : null;
+}
+
+function counted(digits: string, rest: string): Counted {
+  const { quantity, doubts } = readQuantity(digits);
+  return { quantity, rest, doubts };
+}
+
+/** References at the start of a line, up to a word that is none; one alone counts only before a colon, an equals sign or a value. */
+function leadingRefs(text: string): { refs: readonly string[]; rest: string; doubts: readonly Doubt[] } {
+  const led = /^((?:[A-Z]{1,4}\d{1,4}[A-Z]?(?:\s*[-–]\s*[A-Z]{0,4}\d{1,4})?[\s,;/&+]*)+)\s*[:=\-–]?\s*(.*)$/.exec(text);
+  const lead = (led?.[1] ?? '').trim().replace(/[,;/&+-]+$/, '');
+  if (!led || !lead) return { refs: [], rest: text, doubts: [] };
+  const reading = readRefs(lead);
+  const known = reading.refs.every((ref) => isRef(ref) && /^(?:R|C|L|D|Q|U|IC|J|JP|LED|SW|S|K|F|FB|X|Y|T|TR|BT|P|H|M|RV|VR|RN|TP|CN|CON|ZD|BZ|LS|MK|XTAL)\d/.test(ref));
+  if (!known || reading.refs.length === 0 || reading.rest) return { refs: [], rest: text, doubts: [] };
+  return { refs: reading.refs, rest: (led[2] ?? '').trim(), doubts: reading.doubts };
+}

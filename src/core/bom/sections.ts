@@ -1,0 +1,86 @@
+import { isBlank, isPrice, isRefsCell } from './cell-shapes.ts';
+import type { PlainRow, PlainTable } from './plain-table.ts';
+import { countHeaderWords } from './read-header.ts';
+import { ratingOf } from './stock-marks.ts';
+
+/** Data rows under one header, each with the section heading over it. */
+export interface Section {
+  readonly header: readonly string[] | null;
+  readonly headerRow: number | null;
+  readonly rows: readonly { readonly plain: PlainRow; readonly heading: string | null }[];
+}
+
+/** a header may stand below this many lines of title */
+const PREAMBLE = 60;
+
+/**
+ * Cuts a table at its header rows: what stands above the first is preamble, a header that comes again starts anew
+ * (its columns may have changed), a row with one cell of words is a heading for what follows.
+ */
+export function cutSections(table: PlainTable): Section[] {
+  const rows = table.rows.filter((row) => row.cells.some((cell) => cell.trim()) && !isRule(row.cells));
+  const first = table.headed ? 0 : firstHeader(rows);
+  if (first < 0) return rows.length > 0 ? [{ header: null, headerRow: null, rows: headedRows(rows, null, 0) }] : [];
+  const starts = rows.flatMap((row, at) => (at === first || (at > first && isHeaderAgain(row.cells, rows[first]?.cells ?? [])) ? [at] : []));
+  let heading = headingBefore(rows, first);
+  return starts.map((start, index) => {
+    const header = rows[start];
+    const body = rows.slice(start + 1, starts[index + 1] ?? rows.length);
+    const section = { header: header?.cells ?? [], headerRow: header?.row ?? null, rows: headedRows(body, heading, header?.cells.length ?? 0) };
+    const last = body.at(-1);
+    heading = (last && headingOf(last.cells, header?.cells.length ?? 0)) || (section.rows.at(-1)?.heading ?? heading);
+    return section;
+  });
+}
+
+function isRule(cells: readonly string[]): boolean {
+  return cells.every((cell) => /^[\s_=*-]*$/.test(cell)) && cells.some((cell) => /[_=*-]{3,}/.test(cell));
+}
+
+/** The first row that reads as a header: two known words, and known words or plain words in most of its cells. */
+function firstHeader(rows: readonly PlainRow[]): number {
+  const candidates = rows.slice(0, PREAMBLE);
+  const sure = candidates.findIndex(({ cells }) => headerScore(cells) >= 2);
+  if (sure >= 0) return sure;
+  return rows[0] && headerScore(rows[0].cells) >= 1 && rows.length > 1 ? 0 : -1;
+}
+
+function headerScore(cells: readonly string[]): number {
+  const said = cells.filter((cell) => !isBlank(cell));
+  const numbers = said.filter((cell) => /^[\d.,]+$/.test(cell.trim()) || isPrice(cell) || (isRefsCell(cell) && !ratingOf(cell)));
+  const ratings = said.filter((cell) => ratingOf(cell)).length;
+  const words = countHeaderWords(cells) + (ratings > 1 ? ratings : 0);
+  if (numbers.length > 0 && numbers.length >= words) return 0;
+  return words >= said.length * 0.4 ? words : 0;
+}
+
+function isHeaderAgain(cells: readonly string[], header: readonly string[]): boolean {
+  const said = cells.filter((cell) => !isBlank(cell));
+  if (said.length > 1 && said.every((cell) => header.some((word) => word.trim() === cell.trim()))) return true;
+  return headerScore(cells) >= 3 && countHeaderWords(cells) >= said.length * 0.75;
+}
+
+function headingBefore(rows: readonly PlainRow[], header: number): string | null {
+  const above = rows[header - 1];
+  return above && header > 0 ? headingOf(above.cells, rows[header]?.cells.length ?? 0) : null;
+}
+
+function headedRows(rows: readonly PlainRow[], start: string | null, width: number): Section['rows'] {
+  let heading = start;
+  return rows.flatMap((plain) => {
+    const own = headingOf(plain.cells, width);
+    if (own === null) return [{ plain, heading }];
+    heading = own;
+    return [];
+  });
+}
+
+/** A row whose only cell is its first and holds words: a section heading. `ICs,,,` → `ICs`. */
+export function headingOf(cells: readonly string[], width: number): string | null {
+  if (Math.max(width, cells.length) < 3) return null;
+  const said = cells.flatMap((cell, at) => (isBlank(cell) ? [] : [at]));
+  const [only] = said;
+  if (said.length !== 1 || only === undefined || only > 0) return null;
+  const text = (cells[0] ?? '').trim().replace(/:$/, '');
+  return /\p{L}{2,}/u.test(text) && !isRefsCell(text) ? text : null;
+}
