@@ -1,0 +1,165 @@
+import type { Because, Verdict } from '#core/serve/verdict.ts';
+import type { BuildState } from './builds.ts';
+import type { Tx } from './engine.ts';
+import { grouped } from './rows.ts';
+
+/** A build as lists show it. */
+export interface BuildSummary {
+  readonly id: string;
+  readonly name: string;
+  readonly board: string | null;
+  readonly revision: string | null;
+  readonly boards: number;
+  readonly made: number | null;
+  readonly state: BuildState;
+  readonly priority: number;
+  readonly due: string | null;
+  /** complete boards that its plan made */
+  readonly buildable: number;
+  readonly proof: string;
+  /** instant at which it was reserved */
+  readonly reserved: string;
+  readonly takes: number;
+  /** takes that are still to be picked */
+  readonly open: number;
+  /** pieces that its lines lacked when it was planned */
+  readonly short: number;
+}
+
+/** One stop of the walk, with what became of it. */
+export interface KitTake {
+  readonly id: string;
+  readonly line: string;
+  readonly bag: number;
+  readonly code: string;
+  readonly text: string;
+  readonly box: string | null;
+  readonly place: string | null;
+  readonly tray: number;
+  readonly cell: number;
+  readonly refs: readonly string[];
+  readonly planned: number;
+  readonly picked: number;
+  readonly returned: number;
+  readonly state: 'open' | 'done';
+  /** what the bag holds now */
+  readonly onHand: number;
+}
+
+export interface KitLine {
+  readonly id: string;
+  /** the plan's name of the line */
+  readonly key: string;
+  readonly row: number;
+  readonly refs: readonly string[];
+  readonly need: number;
+  readonly spare: number;
+  readonly short: number;
+  readonly verdict: Verdict;
+  readonly because: readonly Because[];
+}
+
+/** A build whole: its lines, and its takes in the order of the walk. */
+export interface Kit {
+  readonly build: BuildSummary;
+  readonly lines: readonly KitLine[];
+  readonly takes: readonly KitTake[];
+}
+
+/** Builds that were not taken back: those that go on first, by priority and due date; the ended ones after, newest first. */
+export async function readBuilds(tx: Tx): Promise<BuildSummary[]> {
+  const builds = await summaries(tx, null);
+  const goesOn = (build: BuildSummary): boolean => build.state === 'reserved' || build.state === 'picking';
+  const due = (build: BuildSummary): string => build.due ?? '9999';
+  const going = builds.filter(goesOn).toSorted((a, b) => a.priority - b.priority || (due(a) < due(b) ? -1 : due(a) > due(b) ? 1 : 0));
+  return [...going, ...builds.filter((build) => !goesOn(build)).toReversed()];
+}
+
+/** One build with its route; null where there is none, or it was taken back. */
+export async function readKit(tx: Tx, id: string): Promise<Kit | null> {
+  const [build] = await summaries(tx, id);
+  if (!build) return null;
+  const lines = await tx.selectFrom('build_line').selectAll().where('build', '=', id).orderBy('ord').execute();
+  const kitLines = lines.map((line): KitLine => ({
+    id: line.id,
+    key: line.key,
+    row: line.row,
+    refs: JSON.parse(line.refs) as string[], // as: `insertBuildLines` wrote it
+    need: line.need,
+    spare: line.spare,
+    short: line.short,
+    verdict: line.verdict as Verdict, // as: a planned line's verdict was entered
+    because: JSON.parse(line.because) as Because[], // as: `insertBuildLines` wrote it
+  }));
+  return { build, lines: kitLines, takes: await readTakes(tx, id, new Map(kitLines.map((line) => [line.id, line]))) };
+}
+
+async function readTakes(tx: Tx, build: string, lines: ReadonlyMap<string, KitLine>): Promise<KitTake[]> {
+  const rows = await tx
+    .selectFrom('kit_take')
+    .innerJoin('build_line', 'build_line.id', 'kit_take.build_line')
+    .innerJoin('bag', 'bag.id', 'kit_take.bag')
+    .innerJoin('part', 'part.id', 'bag.part')
+    .selectAll('kit_take')
+    .select(['bag.number', 'bag.text', 'bag.box', 'bag.place', 'bag.on_hand', 'part.code'])
+    .where('build_line.build', '=', build)
+    .orderBy('kit_take.ord')
+    .orderBy('bag.number')
+    .execute();
+  return rows.map((row) => ({
+    id: row.id,
+    line: lines.get(row.build_line)?.key ?? '',
+    bag: row.number,
+    code: row.code,
+    text: row.text,
+    box: row.box,
+    place: row.place,
+    tray: row.tray,
+    cell: row.cell,
+    refs: lines.get(row.build_line)?.refs ?? [],
+    planned: row.planned,
+    picked: row.picked,
+    returned: row.returned,
+    state: row.state,
+    onHand: row.on_hand,
+  }));
+}
+
+/** In the order in which they were reserved. */
+async function summaries(tx: Tx, id: string | null): Promise<BuildSummary[]> {
+  const query = tx
+    .selectFrom('build')
+    .innerJoin('act', 'act.id', 'build.act')
+    .leftJoin('board', 'board.id', 'build.board')
+    .leftJoin('revision', 'revision.id', 'build.revision')
+    .selectAll('build')
+    .select(['act.recorded_at', 'board.name as board_name', 'revision.name as revision_name'])
+    .where('build.state', '!=', 'undone')
+    .orderBy('act.change')
+    .orderBy('build.name');
+  const rows = await (id === null ? query : query.where('build.id', '=', id)).execute();
+  const takeQuery = tx
+    .selectFrom('kit_take')
+    .innerJoin('build_line', 'build_line.id', 'kit_take.build_line')
+    .select(['build_line.build', 'kit_take.state']);
+  const takes = grouped(await (id === null ? takeQuery : takeQuery.where('build_line.build', '=', id)).execute(), (take) => take.build);
+  const lineQuery = tx.selectFrom('build_line').select(['build', 'short']);
+  const lines = grouped(await (id === null ? lineQuery : lineQuery.where('build', '=', id)).execute(), (line) => line.build);
+  return rows.map((row) => ({
+    id: row.id,
+    name: row.name,
+    board: row.board_name,
+    revision: row.revision_name,
+    boards: row.boards,
+    made: row.made,
+    state: row.state as BuildState, // as: a CHECK of the table holds the words
+    priority: row.priority,
+    due: row.due,
+    buildable: row.buildable,
+    proof: row.proof,
+    reserved: row.recorded_at,
+    takes: takes.get(row.id)?.length ?? 0,
+    open: (takes.get(row.id) ?? []).filter((take) => take.state === 'open').length,
+    short: (lines.get(row.id) ?? []).reduce((sum, line) => sum + line.short, 0),
+  }));
+}
