@@ -1,6 +1,6 @@
 import { z } from '@hono/zod-openapi';
 
-const id = z.uuid().openapi({ description: 'any UUID from the caller: the same id again is the same act, counted once' });
+const id = z.guid().toLowerCase().openapi({ description: 'any UUID from the caller: the same id again is the same act, counted once' });
 const bag = z.int().positive().openapi({ example: 12, description: 'bag number' });
 const moved = z.int().positive().max(1_000_000_000).openapi({ example: 3 });
 const seen = z.int().min(0).max(1_000_000_000).openapi({ example: 40 });
@@ -52,11 +52,11 @@ export const Movement = z
 export type Movement = z.infer<typeof Movement>;
 
 export const UndoRequest = z
-  .strictObject({ id, act: z.uuid().openapi({ description: 'the act to take back, once' }), note: z.string().max(1000).exactOptional() })
+  .strictObject({ id, act: z.guid().toLowerCase().openapi({ description: 'the act to take back, once' }), note: z.string().max(1000).exactOptional() })
   .openapi('UndoRequest');
 
 export const Balance = z.object({ bag, onHand: z.int(), sure: z.int(), free: z.int() }).openapi('Balance');
 
 export const Undone = z
-  .object({ id, undoes: z.uuid(), kind: z.string(), bags: z.array(Balance), warnings: z.array(Warned), change: z.int() })
+  .object({ id, undoes: z.guid(), kind: z.string(), bags: z.array(Balance), warnings: z.array(Warned), change: z.int() })
   .openapi('Undone');

@@ -4,6 +4,25 @@ interface Held {
   free: number;
 }
 
+interface Kit {
+  boards: number;
+  buildable: number;
+  buildableWithChecks: number;
+  limitedBy: readonly ({ bag: number; reaches: number } | { line: number; reaches: number })[];
+  proof: string;
+  gap: number;
+}
+
+interface Build {
+  build: string;
+  name: string;
+  boards: number;
+  state: string;
+  board: string | null;
+  revision: string | null;
+  short: number;
+}
+
 const left = (onHand: number, free: number): string => `${onHand} on hand, ${free} free.`;
 const signed = (difference: number): string => (difference > 0 ? `+${difference}` : `−${-difference}`);
 
@@ -43,6 +62,50 @@ const CLI = {
     `Bag ${bag}  ${code}  ${text === code ? '' : text}\n${box === null ? 'no box' : `box ${box}`}${place === null ? '' : `, place ${place}`}${state === 'sound' ? '' : `, ${state}`}`,
   'bag-holds': ({ onHand, sure, reserved, free, toCount }: { onHand: number; sure: number; reserved: number; free: number; toCount: boolean }) =>
     `${onHand} on hand${sure < onHand ? `, ${sure} of them sure` : ''}, ${reserved} reserved, ${free} free${toCount ? '. To be counted.' : ''}`,
+  doubt: ({ row, field, why, settle }: { row: number; field: string; why: string; settle: string }) => `row ${row}, ${field}: ${why} ${settle}`,
+  importing: ({ rows }: { rows: number }) => `importing ${rows} rows`,
+  imported: ({ bags, parts, pieces, first, last, skipped }: { bags: number; parts: number; pieces: number; first: number | null; last: number | null; skipped: number }) =>
+    `${bags} bags made (${first}–${last}), ${parts} different parts, ${pieces} pieces${skipped ? `; ${skipped} rows were no part` : ''}.`,
+  'import-duplicate': ({ row, of }: { row: number; of: number }) => `row ${row}: the same part as row ${of}; it gets a bag of its own.`,
+  'import-skipped': ({ row }: { row: number }) => `row ${row}: not a part; it gets no bag.`,
+  'import-dry': ({ bags }: { bags: number }) => `${bags} bags would be made. Nothing was written.`,
+  planning: () => 'planning',
+  'match-sum': ({ exact, serves, check, missing, short }: { exact: number; serves: number; check: number; missing: number; short: number }) =>
+    `${exact} exact, ${serves} serve, ${check} to check, ${missing} missing; ${short === 0 ? 'nothing short' : `${short} lines short`}.`,
+  reserved: ({ name, build, act }: { name: string; build: string; act: string }) =>
+    `Build '${name}' (${build}) is reserved. Its walk: bagatelle builds ${build}. Take it back with: bagatelle undo ${act}`,
+  'kit-sum': ({ boards, buildable, buildableWithChecks, limitedBy, proof, gap }: Kit) =>
+    [
+      `${buildable} of ${boards} boards can be built.`,
+      ...(buildableWithChecks > buildable ? [`${buildableWithChecks} if the open checks were accepted.`] : []),
+      ...(limitedBy.length ? [`Limited by ${limitedBy.map((limit) => ('bag' in limit ? `bag ${limit.bag}` : `row ${limit.line}`)).join(', ')}.`] : []),
+      ...(proof === 'gap' ? [`The plan may be up to ${Math.ceil(gap * 100)} % from the best one.`] : []),
+    ].join(' '),
+  'picked-kit': ({ name, picked, open }: { name: string; picked: number; open: number }) =>
+    `Picked ${picked} pieces for '${name}'. ${open === 0 ? 'The kit is complete.' : `${open} stops are still open.`}`,
+  'returned-kit': ({ name, returned }: { name: string; returned: number }) => `Returned ${returned} pieces of '${name}' to their bags.`,
+  'nothing-picked': () => 'Nothing was picked for this build yet.',
+  'build-head': ({ build, name, boards, state, board, revision, short }: Build) =>
+    `Build ${build}  '${name}'  ${boards} boards, ${state}${board === null ? '' : `, of board ${board} ${revision ?? ''}`}${short ? `, ${short} pieces short` : ''}`,
+  'head-route': () => '\nThe walk',
+  'head-trays': () => '\nThe trays',
+  finish: ({ name, made }: { name: string; made: number }) => `'${name}': ${made} boards made. What is left in the trays may come back: bagatelle return --build '${name}'`,
+  cancel: ({ name, returned }: { name: string; returned: number }) => `'${name}' is given up; ${returned} pieces went back to their bags.`,
+  'board-saved': ({ board, revision, lines }: { board: string; revision: string; lines: number }) => `Board '${board}', revision ${revision}: ${lines} lines kept.`,
+  chosen: ({ board, row, bag }: { board: string; row: number; bag: number | null }) =>
+    bag === null ? `Row ${row} of '${board}' has no bag by hand any more.` : `Bag ${bag} is taken for row ${row} of '${board}', and for the same demand in later revisions.`,
+  'no-acts': () => 'Nothing was done in this lab yet.',
+  checking: () => 'checking',
+  'check-good': () => 'The lab is sound: on hand is the sum of the movements in every bag.',
+  'check-bad': ({ faults }: { faults: number }) => `${faults} faults found. Keep this data folder as it is, and restore the last good backup into another.`,
+  'lab-fault': ({ code, args }: { code: string; args: string }) => `${code} ${args}`,
+  'backing-up': () => 'writing the backup',
+  'backed-up': ({ file, rows }: { file: string; rows: number }) => `${file} holds the whole lab (${rows} rows).`,
+  restoring: () => 'restoring',
+  restored: ({ file }: { file: string }) => `The lab of ${file} is restored, and is sound.`,
+  exported: ({ file, bags }: { file: string; bags: number }) => `${file} holds ${bags} bags.`,
+  filling: () => 'filling the demo lab',
+  'demo-filled': ({ where }: { where: string }) => `The demo lab is in ${where}. Look into it: bagatelle find 100n, bagatelle boards, bagatelle serve --open`,
   serving: ({ url }: { url: string }) => `The lab is open at ${url}   (Ctrl+C closes it)`,
   stopped: () => 'The lab is closed.',
   'serve-network': ({ host }: { host: string }) =>

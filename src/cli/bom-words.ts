@@ -1,0 +1,31 @@
+import type { Bom } from '#actions/plan-bom.ts';
+import type { Outcome } from '#core/stock/refusal.ts';
+import { readBoard } from '#db/boards.ts';
+import type { Lab } from '#db/database.ts';
+import { existsSync } from 'node:fs';
+import { nameOfFile, readPath } from './read-path.ts';
+
+/** A BOM that was named: of a file, or of a board that the lab keeps. */
+export interface NamedBom extends Bom {
+  readonly name: string;
+  readonly board?: string;
+  readonly revision?: string;
+}
+
+/**
+ * The BOM of a word: a file where there is one, else a saved board. A file whose name is that of a board is put with the
+ * choices that were made for the board.
+ */
+export async function namedBom(lab: Lab, word: string, revision?: string): Promise<Outcome<NamedBom>> {
+  if (!existsSync(word)) {
+    const board = await lab.read((tx) => readBoard(tx, word, revision));
+    if (!board) return { ok: false, refusal: /[./\\]/.test(word) ? { code: 'file-missing', args: { file: word } } : { code: 'no-such-board', args: { board: word } } };
+    const { name } = board.board;
+    return { ok: true, value: { name, board: name, revision: board.revision.name, rows: board.lines, choices: board.choices } };
+  }
+  const read = await readPath(word);
+  if (!read.ok) return read;
+  const name = nameOfFile(word);
+  const board = await lab.read((tx) => readBoard(tx, name));
+  return { ok: true, value: { name, rows: read.value.rows, choices: board?.choices ?? [] } };
+}

@@ -1,0 +1,23 @@
+import { dumpLab } from '#db/dump.ts';
+import { cliText } from '#say/en/cli.ts';
+import { oneWord } from '../bag-words.ts';
+import { defineCommand, ENDED, refused } from '../command.ts';
+import { withLab } from '../lab.ts';
+import { withProgress } from '../progress.ts';
+import { writeFile } from '../write-file.ts';
+
+export const command = defineCommand({
+  name: 'backup',
+  summary: 'Write the whole lab into one file, while others may go on working.',
+  usage: 'bagatelle backup FILE',
+  example: 'bagatelle backup lab-2026-11-25.jsonl',
+  options: {},
+  async run({ words, terminal }) {
+    const file = oneWord(words, 'FILE');
+    if (!file.ok) return file.ending;
+    const written = await withLab((lab) => withProgress(terminal, cliText('backing-up'), () => lab.read((tx) => writeFile(file.value, dumpLab(tx, lab.engine)))));
+    if (!written.ok) return refused(written.refusal);
+    terminal.say(cliText('backed-up', { file: file.value, rows: written.value.lines - 1 }));
+    return ENDED;
+  },
+});

@@ -1,0 +1,42 @@
+import { tellRow } from '#actions/tell-row.ts';
+import type { ReadRow } from '#core/bom/bom.ts';
+import { cliText } from '#say/en/cli.ts';
+import { doubtText } from '#say/en/doubts.ts';
+import { oneWord } from '../bag-words.ts';
+import { defineCommand, ENDED, JSON_OPTION, refused } from '../command.ts';
+import { writeRefs } from '../kit-tables.ts';
+import { readPath } from '../read-path.ts';
+import { tableLines, type ColumnOf } from '../table.ts';
+
+const COLUMNS: readonly ColumnOf<ReadRow>[] = [
+  { head: 'row', cell: (row) => row.row, right: true },
+  { head: 'refs', cell: (row) => writeRefs(row.refs) || '–' },
+  { head: 'quantity', cell: (row) => row.quantity, right: true },
+  { head: 'kind', cell: (row) => (row.fitted ? row.part.kind : `${row.part.kind}, not fitted`) },
+  { head: 'location', cell: (row) => row.location },
+  { head: 'text', cell: (row) => row.part.text, gives: true },
+];
+
+export const command = defineCommand({
+  name: 'read',
+  summary: 'Show how a BOM or a stock list is read; nothing is kept.',
+  usage: 'bagatelle read FILE',
+  example: 'bagatelle read blinker.csv --json',
+  options: { json: JSON_OPTION },
+  async run({ words, options, terminal }) {
+    const file = oneWord(words, 'FILE');
+    if (!file.ok) return file.ending;
+    const read = await readPath(file.value);
+    if (!read.ok) return refused(read.refusal);
+    const { rows } = read.value;
+    if (options.json) {
+      for (const row of rows) terminal.out(JSON.stringify(tellRow(row)));
+      return ENDED;
+    }
+    for (const line of tableLines(rows, COLUMNS, terminal.columns)) terminal.out(line);
+    for (const { row, doubts } of rows) {
+      for (const doubt of doubts) terminal.say(cliText('doubt', { row, field: doubt.field, ...doubtText(doubt) }));
+    }
+    return ENDED;
+  },
+});
