@@ -13,7 +13,7 @@ const LIMIT = 20;
 const MOST_P99 = 5;
 
 /** What people type: words from what the bag says, a part number half typed, a bag number, a box. */
-function queriesOf(stock: Stock, count: number): string[] {
+export function queriesOf(stock: Stock, count: number): string[] {
   const chance = seeded(7);
   return Array.from({ length: count }, () => {
     const bag = chance.pick(stock.bags);

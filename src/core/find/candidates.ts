@@ -22,7 +22,8 @@ export function nearestTo(index: FindIndex, asked: Part): Bag[] {
   const alike = ofIdentity(index, asked);
   const value = asked.facts.value;
   if (alike.length || !value) return alike;
-  return bagsOf(index, neighbours(index.facts, value, NEIGHBOURS, FARTHEST)).filter((bag) => bag.part.kind === asked.kind);
+  const ofKind = (posting: Posting): boolean => posting.some((slot) => index.slots[slot]?.part.kind === asked.kind);
+  return bagsOf(index, neighbours(index.facts, value, NEIGHBOURS, FARTHEST, ofKind)).filter((bag) => bag.part.kind === asked.kind);
 }
 
 const NEIGHBOURS = 3;

@@ -1,7 +1,9 @@
+import { KINDS } from '#core/part/part.ts';
 import type { Bag } from '#core/stock/stock.ts';
+import type { Columns } from './columns.ts';
 import type { FindIndex } from './find-index.ts';
 import { readQuery, type Ask, type Query } from './read-query.ts';
-import { best } from './best.ts';
+import { Top, type Ranked } from './top.ts';
 import { GRADE, waysOf } from './ways.ts';
 import { whyFound, type Why } from './why.ts';
 
@@ -14,6 +16,8 @@ export interface Found {
 }
 
 const LIMIT = 50;
+/** above every sum of grades, so that a sound bag comes before an astray one, and that before an exhausted one */
+const STEP = 1000;
 
 /**
  * The bags that answer what was typed, in any notation, best first: all facts and words, then nearest values, other packages,
@@ -21,69 +25,58 @@ const LIMIT = 50;
  */
 export function find(index: FindIndex, words: string, { limit = LIMIT }: { readonly limit?: number } = {}): Found[] {
   const query = readQuery(words);
-  const tally = count(index, query.asks);
-  return best(limit, ranked(index, query, tally)).map(({ bag, rank, slot }) => ({
-    bag,
-    score: rank,
-    full: tally.answered[slot] === query.asks.length,
-    why: whyFound(bag, query.asks),
-  }));
+  const touched = count(index, query.asks);
+  const found = best(index.columns, query, touched, limit).flatMap(({ slot, rank }) => {
+    const bag = index.slots[slot];
+    return bag ? [{ bag, score: rank, full: index.columns.answered[slot] === query.asks.length, why: whyFound(bag, query.asks) }] : [];
+  });
+  wipe(index.columns, touched);
+  return found;
 }
 
-interface Tally {
-  /** sum of the grades */
-  readonly score: Uint16Array;
-  /** how many of the essential things asked the bag answers, somehow */
-  readonly essential: Uint8Array;
-  /** how many of all it answers in full */
-  readonly answered: Uint8Array;
-  readonly touched: readonly number[];
-}
-
-/** Goes once over the postings of everything asked; a bag counts once for each thing asked, by its best way. */
-function count(index: FindIndex, asks: readonly Ask[]): Tally {
-  const size = index.slots.length;
-  const [score, essential, answered, seen] = [new Uint16Array(size), new Uint8Array(size), new Uint8Array(size), new Uint8Array(size)];
-  const touched: number[] = [];
+/** Goes once over the postings of everything asked; a bag counts once for each thing asked, by its best way. Answers how many bags it met. */
+function count(index: FindIndex, asks: readonly Ask[]): number {
+  const { score, essential, answered, seen, touched } = index.columns;
   const only = asks.some((ask) => ask.essential);
-  asks.forEach((ask, at) => {
+  let met = 0;
+  for (const [at, ask] of asks.entries()) {
     const weight = ask.essential || !only ? 1 : 0;
     for (const { grade, posting } of waysOf(index, ask)) {
       const full = grade >= GRADE.begins ? 1 : 0;
       for (const slot of posting) {
         if (seen[slot] === at + 1) continue;
-        if (score[slot] === 0) touched.push(slot);
+        if (score[slot] === 0) touched[met++] = slot;
         seen[slot] = at + 1;
         score[slot] = (score[slot] ?? 0) + grade;
         essential[slot] = (essential[slot] ?? 0) + weight;
         answered[slot] = (answered[slot] ?? 0) + full;
       }
     }
-  });
-  return { score, essential, answered, touched };
-}
-
-interface Ranked {
-  readonly bag: Bag;
-  readonly slot: number;
-  readonly rank: number;
-}
-
-/** Only bags with as many of the essential things as any bag has; an essential word that no bag has stops nothing. */
-function* ranked(index: FindIndex, query: Query, { score, essential, touched }: Tally): Generator<Ranked> {
-  let most = 1;
-  for (const slot of touched) if (index.slots[slot] && (essential[slot] ?? 0) > most) most = essential[slot] ?? 0;
-  for (const slot of touched) {
-    const bag = index.slots[slot];
-    if (!bag || essential[slot] !== most) continue;
-    const usual = bag.part.kind === query.kind ? 1 : 0;
-    yield { bag, slot, rank: standing(bag) * STEP + 2 * (score[slot] ?? 0) + usual };
   }
+  return met;
 }
 
-const STEP = 1000;
+/** Only bags with as many of the essential things as any bag has: so an essential word that no bag has stops nothing. */
+function best(columns: Columns, query: Query, met: number, limit: number): readonly Ranked[] {
+  const { score, essential, standing, kind, touched, number } = columns;
+  const usual = query.kind === null ? -1 : KINDS.indexOf(query.kind);
+  let most = 1;
+  for (let at = 0; at < met; at += 1) {
+    const slot = touched[at] ?? 0;
+    if (standing[slot] !== 0 && (essential[slot] ?? 0) > most) most = essential[slot] ?? 0;
+  }
+  const top = new Top(limit, number);
+  for (let at = 0; at < met; at += 1) {
+    const slot = touched[at] ?? 0;
+    if (essential[slot] !== most || standing[slot] === 0) continue;
+    top.offer(slot, (standing[slot] ?? 0) * STEP + 2 * (score[slot] ?? 0) + (kind[slot] === usual ? 1 : 0));
+  }
+  return top.kept;
+}
 
-function standing(bag: Bag): number {
-  if (bag.onHand === 0) return 0;
-  return bag.state === 'astray' ? 1 : 2;
+function wipe({ score, essential, answered, seen, touched }: Columns, met: number): void {
+  for (let at = 0; at < met; at += 1) {
+    const slot = touched[at] ?? 0;
+    score[slot] = essential[slot] = answered[slot] = seen[slot] = 0;
+  }
 }

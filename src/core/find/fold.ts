@@ -6,15 +6,29 @@ export function fold(text: string): string {
   return plain(text).replace(NOT_IN_A_WORD, '');
 }
 
-/** The words of a text, folded, each once: whole chunks between blanks, and the pieces of chunks that carry signs. */
+/**
+ * The words of a text, folded, each once: whole chunks between blanks, the pieces of chunks that carry signs, and a number with
+ * the unit after it. `"50 V, SOT-23"` → `50`, `v`, `50v`, `sot23`, `sot`.
+ */
 export function wordsOf(text: string): Set<string> {
   const words = new Set<string>();
+  let before = '';
   for (const chunk of plain(text).split(BETWEEN_CHUNKS)) {
     add(words, chunk);
+    if (isMeasure(before, chunk)) add(words, before + chunk);
     if (HAS_SIGN.test(chunk)) for (const piece of chunk.split(BETWEEN_PIECES)) if (piece.length > 2) add(words, piece);
+    before = chunk;
   }
   return words;
 }
+
+/** A number and a unit that stand apart but belong together: `4.7`, `k`. */
+export function isMeasure(number: string, unit: string): boolean {
+  return NUMBER.test(number) && UNIT.test(unit);
+}
+
+const NUMBER = /^[\d.,]+$/;
+const UNIT = /^(?:[pnuµμkKMG]?(?:Ω|Ω|ohms?|F|H|Hz|V|A|W)|[pnuµμkKMR]|mm|%|volts?|watts?|pins?|V(?:DC|AC))$/i;
 
 const NOT_IN_A_WORD = /(?<!\d)\.|\.(?!\d)|[^\p{L}\p{N}.]/gu;
 const BETWEEN_CHUNKS = /[\s;()[\]{}|"']+|,(?!\d)/u;

@@ -1,6 +1,6 @@
 import { readPart } from '#core/part/read-part.ts';
 import type { Fact, FactKey, Kind } from '#core/part/part.ts';
-import { fold } from './fold.ts';
+import { fold, isMeasure } from './fold.ts';
 
 /** One thing that is asked for: a typed word, or a number with its unit, with everything that it may mean. */
 export interface Ask {
@@ -31,8 +31,6 @@ export interface Query {
 const MOST_ASKS = 12;
 const LONGEST = 200;
 const ESSENTIAL = new Set<FactKey>(['value', 'partNumber', 'thread', 'length', 'colour', 'pins', 'polarity', 'variant']);
-const NUMBER = /^[\d.,]+$/;
-const UNIT = /^(?:[pnuµμmkKMG]?(?:Ω|Ω|ohms?|F|H|Hz|V|A|W)|[pnuµμkKMR]|mm|%|volts?|watts?|pins?|V(?:DC|AC))$/i;
 const HAS_UNIT = /(?:Ω|Ω|ohms?|F|Hz?|[VWA%]|mm|V(?:DC|AC))$/i;
 const OPEN_KINDS: readonly Kind[] = ['resistor', 'capacitor', 'inductor'];
 const BOUNDS: readonly (readonly [RegExp, 'at-least' | 'at-most'])[] = [
@@ -64,7 +62,7 @@ function joined(words: readonly string[]): string[] {
   const out: string[] = [];
   for (const word of words) {
     const before = out.at(-1);
-    if (before !== undefined && NUMBER.test(before) && UNIT.test(word)) out[out.length - 1] = before + word;
+    if (before !== undefined && isMeasure(before, word)) out[out.length - 1] = before + word;
     else out.push(word);
   }
   return out;

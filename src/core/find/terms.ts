@@ -8,18 +8,33 @@ export interface Terms {
   readonly words: ReadonlySet<string>;
 }
 
-/** What the bag's part says, and where it lies: text, part code, part number with its digits first, maker, package, kind, box, place, suppliers. */
+/** What its part says, and where it lies. */
 export function termsOf(bag: Bag): Terms {
-  const { facts, kind, text } = bag.part;
+  const { facts, words } = partTerms(bag);
+  return { facts, words: new Set([...words, ...placeWords(bag)]) };
+}
+
+/** Text, part code, part number with its digits first, maker, package, kind. */
+export function partTerms({ part: { facts, kind, text }, code }: Bag): Terms {
   const words = wordsOf(text);
-  add(words, bag.code);
+  words.add(codeWord(code));
   for (const word of wordsOf(kind)) words.add(word);
   for (const fact of [facts.maker, facts.package, facts.variant]) if (fact) for (const word of wordsOf(fact.value)) words.add(word);
   if (facts.partNumber) for (const word of numberWords(facts.partNumber.value)) words.add(word);
-  if (bag.box) add(words, bag.box);
-  if (bag.place) for (const word of wordsOf(bag.place)) words.add(word);
-  for (const supplier of bag.suppliers ?? []) for (const word of wordsOf(supplier)) words.add(word);
   return { facts: Object.values(facts).filter((fact) => fact !== undefined), words };
+}
+
+/** Part codes are words of their own sort, so that `R-0805` finds codes that begin so, not every text that does. */
+export function codeWord(code: string): string {
+  return `=${fold(code)}`;
+}
+
+/** Box, place, suppliers. */
+export function placeWords({ box, place, suppliers = [] }: Bag): Set<string> {
+  const words = place ? wordsOf(place) : new Set<string>();
+  if (box) add(words, box);
+  for (const supplier of suppliers) for (const word of wordsOf(supplier)) words.add(word);
+  return words;
 }
 
 /** `LM358DR` → `lm358dr`, `358dr`: people also type a number without the letters of its maker. */

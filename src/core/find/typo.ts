@@ -7,14 +7,14 @@ const LONG = 8;
  * Words of the stock that were probably meant: one slip away (a letter too many, missing, wrong, or two changed about), two
  * from eight letters on, with the first letters right. `resitsor` → `resistor`; words under four letters are taken as typed.
  */
-export function meantBy(words: Words, typed: string): string[] {
+export function meantBy(words: Words, typed: string, counts: (word: string) => boolean = () => true): string[] {
   const slips = mostSlips(typed);
   if (slips === 0) return [];
   const found: { word: string; away: number }[] = [];
   for (const word of startingWith(words, typed.slice(0, 2))) {
     if (Math.abs(word.length - typed.length) > slips) continue;
     const away = slipsBetween(word, typed, slips);
-    if (away <= slips) found.push({ word, away });
+    if (away <= slips && counts(word)) found.push({ word, away });
   }
   const least = Math.min(...found.map(({ away }) => away));
   return found.filter(({ away }) => away === least).map(({ word }) => word);

@@ -1,9 +1,10 @@
 import type { Fact } from '#core/part/part.ts';
 import type { Bag } from '#core/stock/stock.ts';
-import type { FindIndex } from './find-index.ts';
+import { isLive, type FindIndex } from './find-index.ts';
 import { fold } from './fold.ts';
 import type { Ask } from './read-query.ts';
 import { equalTo, neighbours, within } from './scales.ts';
+import { codeWord } from './terms.ts';
 import { meantBy } from './typo.ts';
 import { startingWith, type Posting } from './words.ts';
 
@@ -24,8 +25,10 @@ export function waysOf(index: FindIndex, ask: Ask): Way[] {
   if (ask.only === 'bag') return numberWays(index, ask);
   if (ask.only === 'box') return [{ grade: GRADE.number, posting: matching(index, index.words.postings.get(ask.word), (bag) => fold(bag.box ?? '') === ask.word) }];
   if (ask.bound) return boundWays(index, ask);
-  const sure = [...numberWays(index, ask), ...kindWays(index, ask), ...factWays(index, ask), ...wordWays(index, ask)].toSorted((a, b) => b.grade - a.grade);
-  return sure.some(({ posting }) => posting.length) ? [...sure, ...nearWays(index, ask)] : [...nearWays(index, ask), ...meantWays(index, ask)];
+  const codes = codeWays(index, ask);
+  if (codes.length && ask.typed.includes('-')) return codes;
+  const sure = [...codes, ...numberWays(index, ask), ...kindWays(index, ask), ...factWays(index, ask), ...wordWays(index, ask)].toSorted((a, b) => b.grade - a.grade);
+  return sure.some(({ posting }) => isLive(index, posting)) ? [...sure, ...nearWays(index, ask)] : [...nearWays(index, ask), ...meantWays(index, ask)];
 }
 
 function numberWays(index: FindIndex, ask: Ask): Way[] {
@@ -49,7 +52,8 @@ function boundWays(index: FindIndex, ask: Ask): Way[] {
 function factWays(index: FindIndex, ask: Ask): Way[] {
   const [first, ...more] = ask.facts.toSorted((a, b) => equalTo(index.facts, a).length - equalTo(index.facts, b).length);
   if (!first) return ask.others.map((fact) => ({ grade: GRADE.equal, posting: equalTo(index.facts, fact) }));
-  const all = matching(index, equalTo(index.facts, first), (bag) => more.every((fact) => hasFact(bag, fact)));
+  const equal = equalTo(index.facts, first);
+  const all = more.length ? matching(index, equal, (bag) => more.every((fact) => hasFact(bag, fact))) : equal;
   const others = ask.others.map((fact) => ({ grade: GRADE.otherReading, posting: equalTo(index.facts, fact) }));
   return [{ grade: GRADE.equal, posting: all }, ...others, ...betterWays(index, ask.facts)];
 }
@@ -63,31 +67,38 @@ function betterWays(index: FindIndex, facts: readonly Fact[]): Way[] {
   return within(index.facts, only.key, only.unit, low, high).map((posting) => ({ grade: GRADE.betters, posting }));
 }
 
-/** A long word of letters and digits is a part number or a part code, or the beginning of one: that says more than the facts read from it. */
+const TOO_SHORT = /^(?:.|\d{1,2})$/u;
+
+/** A part code, whole or begun, says more than the facts that could be read from it. */
+function codeWays(index: FindIndex, ask: Ask): Way[] {
+  return TOO_SHORT.test(ask.word) ? [] : beginning(index, codeWord(ask.typed), GRADE.name, GRADE.nameBegins);
+}
+
 function wordWays(index: FindIndex, ask: Ask): Way[] {
-  const name = NAME.test(ask.word);
-  const exact = index.words.postings.get(ask.word);
-  const ways: Way[] = exact ? [{ grade: name ? GRADE.name : GRADE.equal, posting: exact }] : [];
-  if (TOO_SHORT.test(ask.word)) return ways;
-  for (const word of startingWith(index.words, ask.word)) {
+  if (!TOO_SHORT.test(ask.word)) return beginning(index, ask.word, GRADE.equal, GRADE.begins);
+  const posting = index.words.postings.get(ask.word);
+  return posting ? [{ grade: GRADE.equal, posting }] : [];
+}
+
+function beginning(index: FindIndex, start: string, whole: number, begun: number): Way[] {
+  const ways: Way[] = [];
+  for (const word of startingWith(index.words, start)) {
     const posting = index.words.postings.get(word);
-    if (posting && word !== ask.word) ways.push({ grade: name ? GRADE.nameBegins : GRADE.begins, posting });
+    if (posting && isLive(index, posting)) ways.push({ grade: word === start ? whole : begun, posting });
   }
   return ways;
 }
 
-const NAME = /^(?=.*\d)(?=.*\p{L}).{6,}$/u;
-const TOO_SHORT = /^(?:.|\d{1,2})$/u;
-
 function nearWays(index: FindIndex, ask: Ask): Way[] {
   const value = ask.facts.find(({ key }) => key === 'value');
-  const near = value ? neighbours(index.facts, value, NEIGHBOURS, FARTHEST) : [];
+  const near = value ? neighbours(index.facts, value, NEIGHBOURS, FARTHEST, (posting) => isLive(index, posting)) : [];
   const loose = ask.facts.length > 1 ? ask.facts.map((fact) => equalTo(index.facts, fact)) : [];
   return [...near, ...(value ? [] : loose)].map((posting) => ({ grade: GRADE.near, posting }));
 }
 
 function meantWays(index: FindIndex, ask: Ask): Way[] {
-  return meantBy(index.words, ask.word).map((word) => ({ grade: GRADE.meant, posting: index.words.postings.get(word) ?? [] }));
+  const postingOf = (word: string): Posting => index.words.postings.get(word) ?? [];
+  return meantBy(index.words, ask.word, (word) => isLive(index, postingOf(word))).map((word) => ({ grade: GRADE.meant, posting: postingOf(word) }));
 }
 
 /** Has the bag this very fact? */

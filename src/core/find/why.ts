@@ -91,8 +91,8 @@ function apart(bag: Bag, asked: Fact): Why {
 function whyWord(bag: Bag, word: string, typed: string): Why | null {
   const code = fold(bag.code);
   const number = bag.part.facts.partNumber?.value ?? '';
-  if (code === word) return why('code', { code: bag.code });
   if (number && fold(number) === word) return why('part-number', { value: number });
+  if (code === word) return why('code', { code: bag.code });
   if (bag.box && fold(bag.box) === word) return why('box', { box: bag.box });
   if (bag.place && wordsOf(bag.place).has(word)) return why('place', { place: bag.place });
   if (number && fold(number).includes(word)) return why('part-number-has', { value: number, typed });

@@ -13,9 +13,8 @@ export function emptyWords(): Words {
   return { postings: new Map(), sorted: [] };
 }
 
-/** Puts one slot under each of its words; the new words are answered, to be sorted in by `sortIn`. */
-export function post(words: Words, slot: number, terms: Iterable<string>): string[] {
-  const fresh: string[] = [];
+/** Puts one slot under each of its words; words that are new are added to `fresh`, to be sorted in by `sortIn`. */
+export function post(words: Words, slot: number, terms: Iterable<string>, fresh: string[]): void {
   for (const term of terms) {
     const posting = words.postings.get(term);
     if (posting) posting.push(slot);
@@ -24,7 +23,6 @@ export function post(words: Words, slot: number, terms: Iterable<string>): strin
       fresh.push(term);
     }
   }
-  return fresh;
 }
 
 /** A few new words are put where they belong; many are sorted in at once. */
