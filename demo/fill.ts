@@ -21,7 +21,7 @@ import { demandKey } from '#core/part/demand-key.ts';
 import type { Outcome } from '#core/stock/refusal.ts';
 import { boardLines } from './board-lines.ts';
 import { deliveryItems } from './delivery-items.ts';
-import { keepKit, leftovers, picksOf, type Kit } from './kits.ts';
+import { kitNow, leftovers, picksOf } from './kits.ts';
 import { chance, type Chance } from './random.ts';
 import { REVISIONS, type BuiltBoard } from './scenario/boards.data.ts';
 import { story, type StoryAct } from './story.ts';
@@ -38,7 +38,8 @@ interface Teller {
   readonly chance: Chance;
   readonly clock: Clock | null;
   readonly stock: ReturnType<typeof followStock>;
-  readonly kits: Map<string, Kit>;
+  /** ids of the builds by their key in the scenario */
+  readonly builds: Map<string, string>;
 }
 
 export const DEMO_SEED = 1;
@@ -48,7 +49,7 @@ export const DEMO_SEED = 1;
  * lab. Without a clock each act is recorded when it happened.
  */
 export async function fillDemo(lab: Lab, clock: Clock | null = null, seed = DEMO_SEED): Promise<DemoFilled> {
-  const teller: Teller = { lab, clock, chance: chance(seed), stock: followStock(lab), kits: new Map() };
+  const teller: Teller = { lab, clock, chance: chance(seed), stock: followStock(lab), builds: new Map() };
   const acts = story(teller.chance);
   for (const act of acts) await tell(teller, act);
   return { acts: acts.length, until: acts.at(-1)?.at ?? '' };
@@ -95,19 +96,19 @@ async function tellDeed(teller: Teller, { at, who, deed }: StoryAct, told: ActIn
     case 'pick-kit':
       return act(pickForBuild, {
         ...told,
-        build: kitOf(teller, deed.build).build,
-        picks: picksOf(kitOf(teller, deed.build), deed.build.short),
+        build: buildOf(teller, deed.build),
+        picks: picksOf(await kitNow(teller.lab, buildOf(teller, deed.build)), deed.build.short),
       });
     case 'finish':
-      return act(finishBuild, { ...told, build: kitOf(teller, deed.build).build });
+      return act(finishBuild, { ...told, build: buildOf(teller, deed.build) });
     case 'leftovers':
       return act(returnLeftovers, {
         ...told,
-        build: kitOf(teller, deed.build).build,
-        returns: leftovers(kitOf(teller, deed.build), teller.chance),
+        build: buildOf(teller, deed.build),
+        returns: leftovers(await kitNow(teller.lab, buildOf(teller, deed.build)), teller.chance),
       });
     case 'cancel':
-      return act(cancelBuild, { ...told, build: kitOf(teller, deed.build).build });
+      return act(cancelBuild, { ...told, build: buildOf(teller, deed.build) });
     default:
       throw new Error(`"${deed.did}" is told elsewhere`);
   }
@@ -124,7 +125,8 @@ async function reserve(teller: Teller, { at, who }: StoryAct, told: ActInput, bu
   const bom = { rows: saved.lines, choices: saved.choices };
   const input = { ...told, bom, boards, spares: true, name, board, revision };
   const outcome = await reserveBom(teller.lab, teller.stock, clockOf(teller, at), { name: who, device: null }, input);
-  if (outcome.ok) teller.kits.set(build.key, await keepKit(teller.lab, build.key, outcome.value));
+  const made = outcome.ok ? outcome.value.result.builds[0]?.build : undefined;
+  if (made !== undefined) teller.builds.set(build.key, made);
   return outcome;
 }
 
@@ -134,10 +136,10 @@ async function onHand({ stock }: Teller, number: number): Promise<number> {
   return bag.onHand;
 }
 
-function kitOf({ kits }: Teller, { key }: BuiltBoard): Kit {
-  const kit = kits.get(key);
-  if (!kit) throw new Error(`the kit of ${key} was not reserved`);
-  return kit;
+function buildOf({ builds }: Teller, { key }: BuiltBoard): string {
+  const id = builds.get(key);
+  if (id === undefined) throw new Error(`${key} was not reserved`);
+  return id;
 }
 
 function demandOf(board: string, ref: string): string {
