@@ -1,7 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { buildIndex } from '#core/find/find-index.ts';
-import { needsOf } from '#core/kit/needs-of.ts';
 import { demandKey } from '#core/part/demand-key.ts';
 import type { Doubt } from '#core/part/doubt.ts';
 import type { Fact, FactKey, Kind, Part } from '#core/part/part.ts';
@@ -121,11 +120,4 @@ void test('two readings of the line leave a check, a unit taken from the kind le
   const verdict = (code: Doubt['code']): string => match([bag(1, ohms(100, '0603'))], line(ohms(100, '0603'), { doubts: [doubt(code)] })).verdict;
   assert.equal(verdict('two-readings'), 'check');
   assert.equal(verdict('unit-assumed'), 'serves');
-});
-
-void test('needs carry the candidates of fitted lines, and the nearest bag where nothing serves', () => {
-  const index = buildIndex({ change: 1, bags: [bag(1, ohms(10, '0603'))], boxes: [] });
-  const rows = [line(ohms(10, '0603')), line(ohms(10, '0805'), { row: 3 }), line(ohms(10, '0603'), { row: 4, fitted: false })];
-  const needs = needsOf(matchBom(rows, index, []), 'x');
-  assert.deepEqual(needs.map((need) => [need.line, need.perBoard, need.candidates.map(({ bag, verdict }) => [bag, verdict])]), [['x/2', 2, [[1, 'exact']]], ['x/3', 2, [[1, 'missing']]]]);
 });

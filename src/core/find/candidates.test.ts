@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { KINDS, type Fact, type FactKey, type Part } from '#core/part/part.ts';
 import { serve } from '#core/serve/serve.ts';
 import type { Bag } from '#core/stock/stock.ts';

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { writeValue } from '#core/part/write-value.ts';
 import { writeRkm } from '#core/quantity/rkm.ts';
 import { numberFact, type Part } from '#core/part/part.ts';

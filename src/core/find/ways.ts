@@ -60,7 +60,7 @@ function factWays(index: FindIndex, ask: Ask): Way[] {
 
 /** A higher rating or a closer tolerance than the one asked. */
 function betterWays(index: FindIndex, facts: readonly Fact[]): Way[] {
-  const [only] = facts.filter(({ key }) => RATINGS.has(key) || key === 'tolerance-high');
+  const only = facts.find(({ key }) => RATINGS.has(key) || key === 'tolerance-high');
   if (!only || !facts.every(({ key }) => key === only.key || key.startsWith('tolerance') || key === 'voltage-kind')) return [];
   const at = Number(only.value);
   const [low, high] = RATINGS.has(only.key) ? [at, Infinity] : [0, at];

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { emptyWords, post, sortIn, startingWith } from './words.ts';
 
 const SEED = { seed: 20260106, numRuns: 200 };

@@ -1,12 +1,8 @@
 import type { Because, BecauseCode } from '#core/serve/verdict.ts';
+import { factName } from './fact-name.ts';
 
 type Args = Because['args'];
-const FACT: Readonly<Record<string, string>> = {
-  'tolerance-low': 'tolerance', 'tolerance-high': 'tolerance', partNumber: 'part number', 'voltage-kind': 'kind of voltage',
-  'load-capacitance': 'load capacitance', 'temperature-coefficient': 'temperature coefficient', polarised: 'polarity',
-  'temperature-low': 'lowest temperature', 'temperature-high': 'highest temperature', safety: 'safety class',
-};
-const fact = (args: Args): string => FACT[String(args['fact'])] ?? String(args['fact'] ?? '');
+const fact = (args: Args): string => factName(args['fact']);
 const or = (value: string | number | undefined, other: string): string => (value === undefined || value === '' ? other : String(value));
 
 const SENTENCES = {

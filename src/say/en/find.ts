@@ -1,12 +1,8 @@
 import type { Why, WhyCode } from '#core/find/why.ts';
+import { factName } from './fact-name.ts';
 
 type Args = Why['args'];
-const FACT: Readonly<Record<string, string>> = {
-  'tolerance-low': 'tolerance', 'tolerance-high': 'tolerance', partNumber: 'part number', 'voltage-kind': 'kind of voltage',
-  'load-capacitance': 'load capacitance', 'temperature-coefficient': 'temperature coefficient', polarised: 'polarity',
-  'temperature-low': 'lowest temperature', 'temperature-high': 'highest temperature', safety: 'safety class',
-};
-const fact = (args: Args): string => FACT[String(args['fact'])] ?? String(args['fact'] ?? '');
+const fact = (args: Args): string => factName(args['fact']);
 
 const SENTENCES = {
   'bag-number': (a) => `bag number ${a['number']}`,
