@@ -1,7 +1,7 @@
 import type { ReadRow } from '#core/bom/bom.ts';
 import type { ColumnGuess, ColumnRole } from '#core/bom/columns.ts';
 import { countHeaderWords } from '#core/bom/read-header.ts';
-import { readTable } from '#core/bom/read-table.ts';
+import { readTables as readParts } from '#core/bom/read-table.ts';
 import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import { readTables } from '#files/read-tables.ts';
 
@@ -26,17 +26,11 @@ export function readFile(bytes: Uint8Array, fileName: string, told?: ReadonlyMap
   const file = readTables(bytes, countHeaderWords);
   if (!file.ok) return refuse(file.fault.code, { file: fileName, ...file.fault.args });
   const { tables, encoding, encodingGuessed } = file.value;
-  const rows: ReadRow[] = [];
-  let columns: readonly ColumnGuess[] = [];
-  let most = -1;
-  for (const table of tables) {
-    const read = readTable(table, { ...(told ? { told } : {}), ...(encodingGuessed ? { encodingGuessed: encoding } : {}) });
-    if (!read.ok) return refuse(read.refusal.code, { file: fileName, ...read.refusal.args });
-    rows.push(...read.value.rows);
-    if (read.value.rows.length > most) [columns, most] = [read.value.columns, read.value.rows.length];
-  }
+  const read = readParts(tables, { ...(told ? { told } : {}), ...(encodingGuessed ? { encodingGuessed: encoding } : {}) });
+  if (!read.ok) return refuse(read.refusal.code, { file: fileName, ...read.refusal.args });
+  const { rows, columns } = read.value;
   if (rows.length === 0) return refuse('file-no-table', { file: fileName, why: 'no row in it names a part' });
-  return done({ rows: rows.sort((a, b) => a.row - b.row), columns, notes: notesOf(tables.length, encodingGuessed ? encoding : null) });
+  return done({ rows, columns, notes: notesOf(tables.length, encodingGuessed ? encoding : null) });
 }
 
 function notesOf(tables: number, guessed: string | null): FileNote[] {

@@ -64,7 +64,7 @@ function columnStarts(header: string, body: readonly string[]): number[] {
     const at = word.index;
     if (at === 0 || header.slice(0, at).trim() === '') continue;
     const reaching = body.filter((line) => line.length > at);
-    const free = reaching.filter((line) => line[at - 1] === ' ').length;
+    const free = reaching.filter((line) => line[at - 1] === ' ' || line[at] === ' ').length;
     const begun = reaching.filter((line) => line[at - 1] === ' ' && line[at] !== ' ').length;
     const wide = header[at - 2] === ' ' || header[at - 2] === undefined;
     if (wide ? free >= reaching.length * 0.6 : reaching.length > 0 && free >= reaching.length * 0.95 && begun >= reaching.length * 0.6) starts.push(at);

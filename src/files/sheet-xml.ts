@@ -1,6 +1,9 @@
 import { SaxesParser } from 'saxes';
 import { fault, type PlainRow, type PlainTable, type Read } from './plain.ts';
 
+/** characters given to the parser at once, so that a bad file stops early */
+const PIECE = 65_536;
+
 /** Whether the text is an XML spreadsheet (the 2003 format of workbooks in one XML file). */
 export function isSheetXml(text: string): boolean {
   return /^\s*<(\?xml|Workbook\b|ss:Workbook\b)/.test(text) && /<(\w+:)?Workbook\b/.test(text);
@@ -56,7 +59,10 @@ export function readSheetXml(text: string): Read<PlainTable[]> {
       cells = null;
     } else if (name === 'Worksheet' && rows.length > 0) tables.push({ form: 'sheet', titles: /^(sheet|tabelle|feuil|hoja|foglio|blad|ark)\s*\d*$/i.test(title) ? [] : [title], headed: false, rows });
   });
-  for (let at = 0; at < text.length && problem === null; at += 65_536) parser.write(text.slice(at, at + 65_536));
+  for (let at = 0; at < text.length; at += PIECE) {
+    parser.write(text.slice(at, at + PIECE));
+    if (problem !== null) break;
+  }
   if (problem === null) parser.close();
   return problem === null ? { ok: true, value: tables } : fault('file-no-table', { why: `the XML can't be read: ${String(problem)}` });
 }

@@ -48,8 +48,9 @@ interface Run {
 function delimitedRun(lines: readonly string[], start: number): Run | null {
   for (const delimiter of ['\t', ';', ','] as const) {
     const width = (lines[start] ?? '').split(delimiter).length;
-    let end = start;
-    while (width > 2 && end < lines.length && (lines[end] ?? '').split(delimiter).length === width) end += 1;
+    if (width < 3) continue;
+    const stop = lines.findIndex((line, at) => at > start && line.split(delimiter).length !== width);
+    const end = stop < 0 ? lines.length : stop;
     const words = (lines[start] ?? '').split(delimiter).map((cell) => cell.trim());
     if (end - start > 1 && words.every((cell) => cell.length < 60) && !/^[,;]\s/.test(lines[start] ?? '')) {
       const rows = readDelimited(lines, delimiter, start, end);

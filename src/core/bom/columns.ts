@@ -22,6 +22,8 @@ export interface ColumnGuess {
   readonly unit?: string;
   /** kind of part that the header states: `Resistance` → `resistor` */
   readonly kind?: string;
+  /** references stand at the start of its cells */
+  readonly refsLead?: true;
 }
 
 export function isColumnRole(word: string): word is ColumnRole {

@@ -1,6 +1,8 @@
 import { isBlank, isCount, isFootprintCell, isLink, isPartNumber, isPrice, isRefsCell, isSequence, isSizeCell, isSupplierNumber, isValueCell, isWords, share } from './cell-shapes.ts';
 import type { ColumnEvidence, ColumnGuess, ColumnRole } from './columns.ts';
+import { readItemText } from './item-text.ts';
 import { headerFacts, headerMeanings } from './read-header.ts';
+import { readRefs } from './refs.ts';
 import { ratingOf } from './stock-marks.ts';
 
 /** Roles that a table can have several columns of. */
@@ -21,12 +23,19 @@ const SAMPLE = 200;
  * a column whose claims are all taken is `other`. `told` is a person's correction, by column number from 1 or by header text.
  */
 export function guessColumns(header: readonly string[] | null, rows: readonly (readonly string[])[], told: ReadonlyMap<string, ColumnRole> = new Map()): ColumnGuess[] {
-  const width = Math.max(header?.length ?? 0, ...rows.slice(0, SAMPLE).map((row) => row.length), 0);
+  const width = widthOf(header, rows.slice(0, SAMPLE));
   const columns = Array.from({ length: width }, (_, column) => rows.slice(0, SAMPLE).map((row) => (row[column] ?? '').trim()));
   const bids = columns.flatMap((cells, column) => bidsFor(column, header?.[column] ?? '', cells, header !== null, told));
-  const won = award(bids);
+  const won = award(agreeing(bids, columns));
   const guesses = columns.map((_, column) => guessOf(column, header?.[column] ?? '', won.get(column)));
-  return header === null ? withoutHeader(guesses, columns) : withValue(guesses, bids);
+  return withLeadingRefs(header === null ? withoutHeader(guesses, columns) : withValue(guesses, bids), columns);
+}
+
+/** Columns of a table: those of its header, more where most rows are wider. */
+function widthOf(header: readonly string[] | null, rows: readonly (readonly string[])[]): number {
+  const widths = rows.map((row) => row.findLastIndex((cell) => cell.trim()) + 1).sort((a, b) => a - b);
+  const usual = header === null ? widths.at(-1) : widths[Math.floor(widths.length / 2)];
+  return Math.max(header?.length ?? 0, usual ?? 0);
 }
 
 function guessOf(column: number, header: string, bid: Bid | undefined): ColumnGuess {
@@ -97,6 +106,19 @@ function cellBids(column: number, cells: readonly string[]): Bid[] {
   return bids;
 }
 
+/** Of several columns of quantities, the one that counts the references best is it: `Qty-1` before `Qty-25`. */
+function agreeing(bids: readonly Bid[], columns: readonly (readonly string[])[]): Bid[] {
+  const refs = bids.filter(({ role }) => role === 'refs').sort((a, b) => b.score - a.score)[0];
+  const counts = bids.filter(({ role }) => role === 'quantity');
+  if (!refs || counts.length < 2) return [...bids];
+  const named = (columns[refs.column] ?? []).map((cell) => (cell ? readRefs(cell).refs.length : 0));
+  const bonus = (column: number): number => {
+    const agree = (columns[column] ?? []).filter((cell, row) => (named[row] ?? 0) > 0 && Number(cell) === named[row]).length;
+    return agree / Math.max(1, named.filter(Boolean).length);
+  };
+  return bids.map((bid) => (bid.role === 'quantity' ? { ...bid, score: bid.score + 0.3 * bonus(bid.column) } : bid));
+}
+
 /** Gives each role to its best bid, best bids first; the earlier column wins a tie. */
 function award(bids: readonly Bid[]): Map<number, Bid> {
   const won = new Map<number, Bid>();
@@ -107,6 +129,13 @@ function award(bids: readonly Bid[]): Map<number, Bid> {
     if (!MANY.has(bid.role)) taken.add(bid.role);
   }
   return won;
+}
+
+/** Without a column of references, a description may lead with them: `C1 C2 10uF`. */
+function withLeadingRefs(guesses: ColumnGuess[], columns: readonly (readonly string[])[]): ColumnGuess[] {
+  if (guesses.some(({ role }) => role === 'refs')) return guesses;
+  const leads = (column: number): boolean => share(columns[column] ?? [], (cell) => readItemText(cell).refs.length > 0) >= 0.6;
+  return guesses.map((guess, column) => (guess.role === 'description' && leads(column) ? { ...guess, refsLead: true } : guess));
 }
 
 /** With references but no value column, the column that may also be a value is it. */

@@ -1,5 +1,5 @@
 import type { Doubt } from '#core/part/doubt.ts';
-import { isRef, readRefs } from './refs.ts';
+import { readRefs } from './refs.ts';
 import { readQuantity } from './quantity.ts';
 
 /** A line of a list in free words: its references and count, and what is left to say what it is. */
@@ -17,7 +17,7 @@ const UNIT_WORD = /^(?:[pnuµμmkKMGR]|[pnuµμmkKMG]?(?:F|H|Hz|Ω|V|W|A)|[kM]?o
  */
 export function readItemText(text: string): ItemText {
   const counted = leadingCount(text) ?? trailingCount(text) ?? { quantity: null, rest: text, doubts: [] };
-  const led = leadingRefs(counted.rest);
+  const led = readLeadingRefs(counted.rest);
   return { refs: led.refs, quantity: counted.quantity, text: led.rest, doubts: [...counted.doubts, ...led.doubts] };
 }
 
@@ -44,13 +44,24 @@ function counted(digits: string, rest: string): Counted {
   return { quantity, rest, doubts };
 }
 
-/** References at the start of a line, up to a word that is none; one alone counts only before a colon, an equals sign or a value. */
-function leadingRefs(text: string): { refs: readonly string[]; rest: string; doubts: readonly Doubt[] } {
-  const led = /^((?:[A-Z]{1,4}\d{1,4}[A-Z]?(?:\s*[-–]\s*[A-Z]{0,4}\d{1,4})?[\s,;/&+]*)+)\s*[:=\-–]?\s*(.*)$/.exec(text);
-  const lead = (led?.[1] ?? '').trim().replace(/[,;/&+-]+$/, '');
-  if (!led || !lead) return { refs: [], rest: text, doubts: [] };
-  const reading = readRefs(lead);
-  const known = reading.refs.every((ref) => isRef(ref) && /^(?:R|C|L|D|Q|U|IC|J|JP|LED|SW|S|K|F|FB|X|Y|T|TR|BT|P|H|M|RV|VR|RN|TP|CN|CON|ZD|BZ|LS|MK|XTAL)\d/.test(ref));
-  if (!known || reading.refs.length === 0 || reading.rest) return { refs: [], rest: text, doubts: [] };
-  return { refs: reading.refs, rest: (led[2] ?? '').trim(), doubts: reading.doubts };
+const LEAD = /^([A-Z]{1,4}\d{1,4}[A-Z]?(?:\s*[-–]\s*[A-Z]{0,4}\d{1,4})?)(?![\w.%])/;
+/** classes of references that are no values and no part numbers (IEEE 315, and habits) */
+const CLASS = /^(?:R|C|L|D|Q|U|IC|J|JP|LED|SW|S|K|F|FB|X|Y|T|TR|BT|P|H|M|RV|VR|RN|TP|CN|CON|ZD|BZ|LS|MK|XTAL)\d/;
+
+/** References that lead a text: `C1, C2 100n` → C1 C2, rest `100n`. After a blank alone only one of the same class goes on. */
+export function readLeadingRefs(text: string): { refs: readonly string[]; rest: string; doubts: readonly Doubt[] } {
+  const pieces: string[] = [];
+  let rest = text.trim();
+  let separator = '';
+  for (;;) {
+    const piece = LEAD.exec(rest)?.[1];
+    const same = /^[A-Z]+/.exec(pieces[0] ?? piece ?? '')?.[0] === /^[A-Z]+/.exec(piece ?? '')?.[0];
+    if (!piece || !CLASS.test(piece) || (!same && !/[,;/&+]/.test(separator))) break;
+    pieces.push(piece);
+    separator = /^[\s,;/&+]*/.exec(rest.slice(piece.length))?.[0] ?? '';
+    rest = rest.slice(piece.length + separator.length);
+  }
+  if (pieces.length === 0) return { refs: [], rest: text, doubts: [] };
+  const { refs, doubts } = readRefs(pieces.join(', '));
+  return { refs, rest: rest.replace(/^[:=\-–]\s*/, ''), doubts };
 }

@@ -4,6 +4,7 @@ import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import type { ReadRow } from './bom.ts';
 import type { ColumnGuess } from './columns.ts';
 import { fittedCellSaysNo, notFittedCell, saysNotFitted } from './fitted.ts';
+import { readLeadingRefs } from './item-text.ts';
 import { readQuantity } from './quantity.ts';
 import { MOST_REFS, readRefs, type RefsReading } from './refs.ts';
 import { cellsOf, kindByHeader, partFields, roleCells, type RoleCell } from './row-cells.ts';
@@ -27,8 +28,7 @@ const NO_REFS: RefsReading = { refs: [], rest: '', doubts: [], tooMany: null };
  * Refused where a number can't be one: a quantity below zero, a range of references without end.
  */
 export function readRow(source: RowSource): Outcome<ReadRow | null> {
-  const cells = roleCells(source.cells, source.columns);
-  const refs = refsOf(cells);
+  const { cells, refs } = withRefs(roleCells(source.cells, source.columns));
   const place = (role: string): { row: number; column: number } => ({ row: source.row, column: cells.find(({ column }) => column.role === role)?.column.column ?? 0 });
   if (refs.tooMany !== null) return refuse('too-many-refs', { ...place('refs'), text: refs.tooMany, most: MOST_REFS });
   const marks = readMarks(source.columns.filter(({ role }) => role === 'stock-mark').map(({ header, column }) => ({ header, cell: source.cells[column - 1] ?? '' })));
@@ -36,7 +36,7 @@ export function readRow(source: RowSource): Outcome<ReadRow | null> {
   const quantity = readQuantity(printed);
   if (quantity.impossible) return refuse('number-impossible', { ...place('quantity'), text: printed, why: quantity.impossible });
   if (!saysPart(cells, refs)) return done(null);
-  const fitted = fittedOf(cells, refs, quantity.quantity);
+  const fitted = fittedOf(source, cells, refs, quantity.quantity);
   const fields = { ...partFields(cells), ...(marks.rating ? { [marks.rating.field]: marks.rating.text } : {}) };
   const description = [fields.description, refs.rest].filter(Boolean).join(', ');
   const context = source.context.join(', ');
@@ -58,9 +58,13 @@ export function readRow(source: RowSource): Outcome<ReadRow | null> {
   });
 }
 
-function refsOf(cells: readonly RoleCell[]): RefsReading {
+/** The references of a row, and its cells without those that lead a description. */
+function withRefs(cells: readonly RoleCell[]): { cells: readonly RoleCell[]; refs: RefsReading } {
   const text = cellsOf(cells, 'refs').join(', ');
-  return text ? readRefs(text) : NO_REFS;
+  const leading = cells.find(({ column }) => column.refsLead);
+  if (text || !leading) return { cells, refs: text ? readRefs(text) : NO_REFS };
+  const { refs, doubts, rest } = readLeadingRefs(leading.text);
+  return { cells: cells.map((cell) => (cell === leading ? { ...cell, text: rest } : cell)), refs: { ...NO_REFS, refs, doubts } };
 }
 
 /** A row without references is a part only if a cell says what it is; a row of totals is none. */
@@ -70,10 +74,13 @@ function saysPart(cells: readonly RoleCell[], refs: RefsReading): boolean {
   return refs.rest !== '' || cells.some(({ column, text }) => PART_ROLES.has(column.role) && /[\p{L}\d]/u.test(text));
 }
 
-function fittedOf(cells: readonly RoleCell[], refs: RefsReading, quantity: number | null): { fitted: boolean; doubts: Doubt[] } {
+function fittedOf(source: RowSource, cells: readonly RoleCell[], refs: RefsReading, quantity: number | null): { fitted: boolean; doubts: Doubt[] } {
   const marked = cellsOf(cells, 'not-fitted').some(notFittedCell) || cellsOf(cells, 'fitted').some(fittedCellSaysNo);
   const said = cells.some(({ column, text }) => ['value', 'description', 'note', 'footprint', 'partNumber', 'category', 'quantity', 'refs', 'other'].includes(column.role) && saysNotFitted(text));
-  return { fitted: !(marked || said || (quantity === 0 && refs.refs.length > 0)), doubts: [] };
+  if (marked || said || (quantity === 0 && refs.refs.length > 0)) return { fitted: false, doubts: [] };
+  const value = (source.cells[(source.columns.find(({ role }) => role === 'value')?.column ?? 0) - 1] ?? '').trim();
+  const without = /^(?:n\/a|n\.a\.|n\.c\.|nc)$/i.test(value) && refs.refs.some((ref) => /^[RCL]\d/.test(ref));
+  return { fitted: !without, doubts: without ? [{ field: 'fitted', code: 'two-readings', args: { text: value, taken: 'not fitted', other: 'fitted, value unknown' } }] : [] };
 }
 
 /** A quantity that is not the number of the references is kept as printed, with a doubt. */

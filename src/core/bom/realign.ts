@@ -5,16 +5,16 @@ import type { ColumnGuess } from './columns.ts';
  * A row with more cells than its header holds a delimiter that should have been quoted: the cells are joined again where the
  * rest then fits its columns best. `jack, 3.5 mm` in a column of descriptions → one cell.
  */
-export function realign(cells: readonly string[], columns: readonly ColumnGuess[]): { cells: readonly string[]; moved: boolean } {
+export function realign(cells: readonly string[], columns: readonly ColumnGuess[]): readonly string[] {
   const extra = lastSaid(cells) - columns.length;
-  if (extra <= 0) return { cells, moved: false };
+  if (extra <= 0) return cells;
   let best: { cells: string[]; score: number } | null = null;
   for (let at = 0; at < columns.length; at += 1) {
     const joined = [...cells.slice(0, at), cells.slice(at, at + extra + 1).join(','), ...cells.slice(at + extra + 1, lastSaid(cells))];
     const score = joined.reduce((sum, cell, column) => sum + fits(cell.trim(), columns[column]), 0);
     if (!best || score > best.score) best = { cells: joined, score };
   }
-  return best ? { cells: best.cells, moved: true } : { cells, moved: false };
+  return best?.cells ?? cells;
 }
 
 function lastSaid(cells: readonly string[]): number {
