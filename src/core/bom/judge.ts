@@ -18,11 +18,15 @@ const PART_FIELDS: ReadonlySet<DoubtField> = new Set<DoubtField>([
 /** How each bag answers what is asked; those that don't at all are left out. Bags of one part are judged once. */
 export function judge(bags: readonly Bag[], asked: Part, doubts: readonly Doubt[]): Judged[] {
   const known = new Map<string, Answer>();
-  return bags.flatMap((bag) => {
+  const judged: Judged[] = [];
+  for (const bag of bags) {
     let answer = known.get(bag.partId);
     if (!answer) known.set(bag.partId, (answer = doubted(serve(bag.part, asked), doubts)));
-    return answer.verdict === 'missing' ? [] : [{ bag, ...asItIs(bag, answer) }];
-  });
+    if (answer.verdict === 'missing') continue;
+    const { verdict, because } = asItIs(bag, answer);
+    judged.push({ bag, verdict, because });
+  }
+  return judged;
 }
 
 /** At most this verdict, for that reason. */

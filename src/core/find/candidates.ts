@@ -12,30 +12,32 @@ import type { Posting } from './words.ts';
  * fact equal (`core/serve/rules.data.ts`) in a package that fits, and those whose part number is like the one asked.
  */
 export function candidates(index: FindIndex, asked: Part): Bag[] {
-  const alike = ofIdentity(index, asked).filter(inFittingPackage(asked));
+  const fits = inFittingPackage(asked);
+  const alike = gather(index, ofIdentity(index, asked), (bag) => bag.part.kind === asked.kind && fits(bag));
   const number = wordFact(asked, 'partNumber');
-  return number === null ? alike : unique([...alike, ...bagsOf(index, numberedLike(index.numbers, number))]);
+  if (number === null) return alike;
+  const numbered = gather(index, numberedLike(index.numbers, number), () => true);
+  return numbered.length ? [...new Set([...alike, ...numbered])] : alike;
 }
 
 /** What to show where nothing serves: bags of the kind with the same identity in any package, else those with the nearest values. */
 export function nearestTo(index: FindIndex, asked: Part): Bag[] {
-  const alike = ofIdentity(index, asked);
+  const ofKind = (bag: Bag): boolean => bag.part.kind === asked.kind;
+  const alike = gather(index, ofIdentity(index, asked), ofKind);
   const value = asked.facts.value;
   if (alike.length || !value) return alike;
-  const ofKind = (posting: Posting): boolean => posting.some((slot) => index.slots[slot]?.part.kind === asked.kind);
-  return bagsOf(index, neighbours(index.facts, value, NEIGHBOURS, FARTHEST, ofKind)).filter((bag) => bag.part.kind === asked.kind);
+  return gather(index, neighbours(index.facts, value, NEIGHBOURS, FARTHEST, (posting) => gather(index, [posting], ofKind).length > 0), ofKind);
 }
 
 const NEIGHBOURS = 3;
 const FARTHEST = 1.25;
 
-function ofIdentity(index: FindIndex, asked: Part): Bag[] {
+function ofIdentity(index: FindIndex, asked: Part): Posting[] {
   const keys = RULES[asked.kind].identity.filter((key) => key !== 'partNumber');
-  const postings = keys.flatMap((key) => {
+  return keys.flatMap((key) => {
     const fact = asked.facts[key];
     return fact ? equalIn(index, key, fact) : [];
   });
-  return unique(bagsOf(index, postings)).filter((bag) => bag.part.kind === asked.kind);
 }
 
 /** Threads and packages have several spellings; everything else has one. */
@@ -63,10 +65,17 @@ function inFittingPackage(asked: Part): (bag: Bag) => boolean {
   };
 }
 
-function bagsOf(index: FindIndex, postings: readonly Posting[]): Bag[] {
-  return postings.flatMap((posting) => posting.flatMap((slot) => index.slots[slot] ?? []));
-}
-
-function unique(bags: readonly Bag[]): Bag[] {
-  return [...new Set(bags)];
+/** The bags of several postings that pass, each once. */
+function gather(index: FindIndex, postings: readonly Posting[], keep: (bag: Bag) => boolean): Bag[] {
+  const bags: Bag[] = [];
+  const seen = postings.length > 1 ? new Set<number>() : null;
+  for (const posting of postings) {
+    for (const slot of posting) {
+      const bag = index.slots[slot];
+      if (!bag || seen?.has(slot) || !keep(bag)) continue;
+      seen?.add(slot);
+      bags.push(bag);
+    }
+  }
+  return bags;
 }
