@@ -7,6 +7,8 @@ export type DoubtField =
 export type DoubtCode =
   | 'unit-assumed' // {text, unit}: a bare number read in the unit of its kind
   | 'two-readings' // {text, taken, other}
+  | 'range' // {text}: a range or several values where one was wanted
+  | 'code-assumed' // {text, taken, other}: figures read as a printed code
   | 'conflict' // {taken, other, place}: two places of the row disagree
   | 'kind-unclear' // {taken, other}
   | 'kind-unknown' // {text}

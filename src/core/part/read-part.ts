@@ -1,7 +1,14 @@
-import { parseDecimal, multiply, decimal } from '#core/quantity/decimal.ts';
+import type { Decimal } from '#core/quantity/decimal.ts';
+import { readCell, type Cell } from './cell.ts';
+import { decideKind, type KindReading } from './decide-kind.ts';
 import type { Doubt } from './doubt.ts';
-import type { PartHints } from './hints.ts';
-import type { Fact, FactKey, Kind, Part } from './part.ts';
+import { READ_FIELDS, type PartHints } from './hints.ts';
+import type { Fact, FactKey, Facts, Kind, Part } from './part.ts';
+import { settlePartNumber } from './part-number.ts';
+import { settleWords } from './settle-words.ts';
+import { settlePackage } from './settle-package.ts';
+import { settleRatings, settleTolerance } from './settle-ratings.ts';
+import { decodedFacts, settleValue } from './settle-value.ts';
 
 export type { PartHints, ReadField } from './hints.ts';
 
@@ -10,22 +17,64 @@ export interface PartReading {
   readonly doubts: readonly Doubt[];
 }
 
-const LETTERS: Readonly<Record<string, Kind>> = { R: 'resistor', C: 'capacitor', L: 'inductor', D: 'diode', Q: 'transistor', U: 'ic', IC: 'ic', J: 'connector', F: 'fuse', Y: 'crystal' };
-const UNITS: Readonly<Partial<Record<Kind, string>>> = { resistor: 'ohm', capacitor: 'F', inductor: 'H' };
-const SCALE: Readonly<Record<string, string>> = { p: '1e-12', n: '1e-9', u: '1e-6', µ: '1e-6', m: '1e-3', R: '1', k: '1e3', K: '1e3', M: '1e6', '': '1' };
-
-/** First simple version of the signature: to be replaced by the table-driven reader. */
+/**
+ * What a text, or the cells of a row, say of a part. What is not stated is left out; what only an ordering code says has the
+ * origin `decoded`; what is uncertain has a doubt on its field. Never throws.
+ *
+ * `"4k7 1% 0805 resistor"` → resistor, 4700 ohm, ±1 %, 0805. `{ value: "100n" }` with `C1` → capacitor, 1e-7 F.
+ */
 export function readPart(text: string, hints: PartHints = {}): PartReading {
-  const whole = hints.fields ? Object.values(hints.fields).join(' ') : text;
-  const kind = hints.kind ?? LETTERS[/^[A-Z]+/.exec(hints.refs?.[0] ?? '')?.[0] ?? ''] ?? 'other';
-  const facts: Partial<Record<FactKey, Fact>> = {};
-  const unit = UNITS[kind];
-  const value = /\b(\d+(?:\.\d+)?) ?([pnuµmRkKM]?)(\d*)/.exec(hints.fields?.value ?? text);
-  const number = value ? parseDecimal(`${value[1]}${value[3] ? `.${value[3]}` : ''}`) : null;
-  if (unit && value && number) facts.value = { key: 'value', value: multiply(number, decimal(SCALE[value[2] ?? ''] ?? '1')), unit, origin: 'stated' };
-  const size = /0402|0603|0805|1206|1210/.exec(whole)?.[0];
-  if (size) facts.package = { key: 'package', value: size, unit: null, origin: 'stated' };
-  const number2 = hints.fields?.partNumber;
-  if (number2) facts.partNumber = { key: 'partNumber', value: number2, unit: null, origin: 'stated' };
-  return { part: { kind, facts, text: text || whole }, doubts: [] };
+  const cells = cellsOf(text, hints);
+  const reading = decideKind(cells, hints);
+  const kind = refined(reading.kind, cells);
+  const value = settleValue(kind, cells);
+  const words = settleWords(kind, cells);
+  const technology = words.find((fact) => fact.key === 'technology')?.value ?? null;
+  const ratings = settleRatings(kind, cells);
+  const pack = settlePackage(kind, technology, cells);
+  const number = value.facts.find((fact) => fact.key === 'value')?.value ?? null;
+  // as: a value fact holds a canonical decimal by construction
+  const tolerance = settleTolerance(kind, cells, number as Decimal | null);
+  const partNumber = kind === 'not-a-part' ? null : settlePartNumber(kind, cells);
+  const maker = makerOf(cells);
+  const stated = [...words, ...value.facts, ...tolerance, ...ratings.facts, ...pack.facts, ...(partNumber ? [partNumber] : []), ...(maker ? [maker] : [])];
+  const facts = factTable(stated, decodedFacts(cells, kind));
+  return { part: { kind, facts, text: text.trim() || joined(cells) }, doubts: [...kindDoubts(reading, kind, cells), ...value.doubts, ...ratings.doubts, ...pack.doubts] };
+}
+
+function cellsOf(text: string, hints: PartHints): Cell[] {
+  const { fields } = hints;
+  const given = fields ? READ_FIELDS.filter((field) => (fields[field] ?? '').trim() !== '') : [];
+  if (!fields || given.length === 0) return text.trim() === '' ? [] : [readCell('text', text)];
+  return given.map((field) => readCell(field, fields[field] ?? ''));
+}
+
+function joined(cells: readonly Cell[]): string {
+  return cells.map((cell) => cell.text.trim()).join(' ');
+}
+
+/** An inductor whose only value is in ohms is a ferrite bead; a link of no ohms is still a resistor. */
+function refined(kind: Kind, cells: readonly Cell[]): Kind {
+  if (kind !== 'inductor') return kind;
+  const units = cells.filter((cell) => cell.field === 'value' || cell.field === 'text').flatMap((cell) => cell.atoms.flatMap((atom) => (atom.type === 'quantity' ? [atom.quantity.unit] : [])));
+  return units.includes('ohm') && !units.includes('H') && units[0] === 'ohm' ? 'ferrite' : kind;
+}
+
+function makerOf(cells: readonly Cell[]): Fact | null {
+  const text = cells.find((cell) => cell.field === 'maker')?.text.trim() ?? '';
+  return /^(?:|-|~|n\/?a|generic|any|various.*)$/i.test(text) ? null : { key: 'maker', value: text, unit: null, origin: 'stated' };
+}
+
+/** The stated fact stands; where the text is silent the ordering code may speak. Of two facts of one key the first counts. */
+function factTable(stated: readonly Fact[], decoded: readonly Fact[]): Facts {
+  const table: Partial<Record<FactKey, Fact>> = {};
+  for (const fact of stated) table[fact.key] ??= fact;
+  const toleranceStated = table['tolerance-low'] !== undefined;
+  for (const fact of decoded) if (!(toleranceStated && fact.key.startsWith('tolerance'))) table[fact.key] ??= fact;
+  return table;
+}
+
+function kindDoubts(reading: KindReading, kind: Kind, cells: readonly Cell[]): Doubt[] {
+  if (reading.score <= 0) return cells.length ? [{ field: 'kind', code: 'kind-unknown', args: { text: joined(cells) } }] : [];
+  return reading.rival ? [{ field: 'kind', code: 'kind-unclear', args: { taken: kind, other: reading.rival } }] : [];
 }

@@ -11,6 +11,8 @@ export interface DoubtWords {
 const SENTENCES = {
   'unit-assumed': (a) => ({ why: `'${a['text']}' has no unit; it was read in ${a['unit']}.`, settle: 'Write the unit with the number, or in the header of the column.' }),
   'two-readings': (a) => ({ why: `'${a['text']}' can be read as ${a['taken']} or as ${a['other']}.`, settle: `Write ${a['taken']} or ${a['other']} alone.` }),
+  range: (a) => ({ why: `'${a['text']}' is a range or several values, where one was wanted.`, settle: 'Write one value, or one line for each.' }),
+  'code-assumed': (a) => ({ why: `'${a['text']}' was read as a printed code, as ${a['taken']}; it may be ${a['other']}.`, settle: 'Write the value with its unit.' }),
   conflict: (a) => ({ why: `The row says ${a['taken']}, but ${a['place']} says ${a['other']}.`, settle: 'Correct the one that is wrong.' }),
   'kind-unclear': (a) => ({ why: `It was taken for a part of kind ${a['taken']}, but may be ${a['other']}.`, settle: 'Name the kind in the description or in a column of its own.' }),
   'kind-unknown': (a) => ({ why: `Nothing in '${a['text']}' says what kind of part it is.`, settle: 'Name the kind in the description or in a column of its own.' }),

@@ -1,0 +1,131 @@
+import { leadingRkmAt, quantityAt, type Quantity } from '#core/quantity/quantity.ts';
+import { packageAt, type PackageReading } from './package.ts';
+import { foldWords, wordAt, type WordMeaning } from './words.ts';
+
+/** A piece of a text that was understood, or one that was not. Places are [start, end) in the text. */
+export type Atom = { readonly start: number; readonly end: number } & (
+  | { readonly type: 'quantity'; readonly quantity: Quantity }
+  | { readonly type: 'asymmetric'; readonly high: string; readonly low: string; readonly unit: string }
+  | { readonly type: 'package'; readonly reading: PackageReading }
+  | { readonly type: 'word'; readonly meaning: WordMeaning }
+  | { readonly type: 'dielectric'; readonly name: string }
+  | { readonly type: 'thread'; readonly thread: string; readonly length: string | null }
+  | { readonly type: 'grid'; readonly rows: number; readonly columns: number }
+  | { readonly type: 'break'; readonly mark: string }
+  | { readonly type: 'unknown'; readonly text: string }
+);
+
+type Recogniser = (text: string, start: number, folded: string) => Atom | null;
+
+/** In this order; the first that knows the place takes it. A new sort of thing is a new row. */
+const RECOGNISERS: readonly Recogniser[] = [threadAt, dielectricAt, gridAt, asymmetricAt, packageFor, quantityFor, wordFor];
+
+/** Splits a plain text into atoms from left to right. In a value, a letter may stand first for the point: `R47`. */
+export function atomsOf(text: string, value = false): Atom[] {
+  const folded = foldWords(text);
+  const atoms: Atom[] = [];
+  let i = 0;
+  while (i < text.length) {
+    const char = text[i] ?? '';
+    if (!startsAtom(text, i)) {
+      if (/[,;()|[\]]/.test(char)) atoms.push({ type: 'break', mark: char, start: i, end: i + 1 });
+      i++;
+      continue;
+    }
+    const atom = recognise(text, i, folded, value);
+    atoms.push(atom);
+    i = Math.max(atom.end, i + 1);
+  }
+  return atoms;
+}
+
+function startsAtom(text: string, i: number): boolean {
+  const code = text.charCodeAt(i);
+  if (isWordCode(code)) return true;
+  if (!isWordCode(text.charCodeAt(i + 1)) && !/[±+<>=~-]/.test(text[i] ?? '')) return false;
+  return /[.±+-]/.test(text[i] ?? '') && /^(?:[±]\s?|\+\/?-\s?|[+-]|)[.,]?\d/.test(text.slice(i, i + 6)) && !isWordCode(text.charCodeAt(i - 1));
+}
+
+function isWordCode(code: number): boolean {
+  return (code >= 48 && code <= 57) || (code >= 65 && code <= 90) || (code >= 97 && code <= 122) || code >= 0xb5;
+}
+
+function recognise(text: string, start: number, folded: string, value: boolean): Atom {
+  for (const recogniser of RECOGNISERS) {
+    const atom = recogniser(text, start, folded);
+    if (atom) return atom;
+  }
+  const leading = value ? leadingRkmAt(text, start) : null;
+  if (leading) return { type: 'quantity', quantity: leading, start, end: leading.end };
+  let end = start + 1;
+  while (end < text.length && isWordCode(text.charCodeAt(end))) end++;
+  return { type: 'unknown', text: text.slice(start, end), start, end };
+}
+
+const THREAD = /M(\d{1,2}(?:[.,]\d)?)(?:\s?[xX*]\s?(0[.,]\d{1,2}))?(?:\s?[xX*-]\s?(\d{1,3}(?:[.,]\d)?)(?:\s?mm)?)?(?![A-Za-z0-9])/y;
+const THREADS: ReadonlySet<string> = new Set(['1', '1.2', '1.4', '1.6', '2', '2.2', '2.5', '3', '3.5', '4', '5', '6', '8', '10', '12', '14', '16']);
+
+function threadAt(text: string, start: number): Atom | null {
+  if (text[start] !== 'M') return null;
+  THREAD.lastIndex = start;
+  const match = THREAD.exec(text);
+  const size = match?.[1]?.replace(',', '.');
+  if (!match || size === undefined || !THREADS.has(size)) return null;
+  const pitch = match[2] ? `x${match[2].replace(',', '.')}` : '';
+  return { type: 'thread', thread: `M${size}${pitch}`, length: match[3]?.replace(',', '.') ?? null, start, end: start + match[0].length };
+}
+
+const DIELECTRIC = /(?:([XYZ][2-9][ABCDEFPRSTUVL])|(C0G|COG|CG0|NP0|NPO|CG)|(U2J|U1G|P2G|P2H|R2H|S2H|S2L|T2H|M7G|B2G|P3K|R3L|U2K|SL|CH|CK|UJ|X7RV))(?![A-Za-z0-9])/iy;
+
+/** EIA-198 codes; `NP0`, `NPO`, `COG` and `CG` are one. Two letters alone count only in capitals. */
+function dielectricAt(text: string, start: number): Atom | null {
+  if (!/[XYZCNUPRSTMBxyzcnu]/.test(text[start] ?? '')) return null;
+  DIELECTRIC.lastIndex = start;
+  const match = DIELECTRIC.exec(text);
+  if (!match) return null;
+  const written = match[0];
+  if (written.length === 2 && written !== written.toUpperCase()) return null;
+  const name = match[2] ? 'C0G' : written.toUpperCase();
+  return { type: 'dielectric', name, start, end: start + written.length };
+}
+
+const GRID = /(\d{1,2})\s?[xX*]\s?(\d{1,2})(?:-?pins?|-?[pP])?(?![\d.,A-Za-z]|\s?(?:mm|x\s?\d|cm|bit))/y;
+
+/** `1x04`, `2X5`: rows and columns of a header. */
+function gridAt(text: string, start: number): Atom | null {
+  if (!/[\d]/.test(text[start] ?? '')) return null;
+  GRID.lastIndex = start;
+  const match = GRID.exec(text);
+  if (!match) return null;
+  const [rows, columns] = [Number(match[1]), Number(match[2])];
+  return rows >= 1 && rows <= 8 && columns >= 1 ? { type: 'grid', rows, columns, start, end: start + match[0].length } : null;
+}
+
+const ASYMMETRIC = /\+\s?(\d+(?:[.,]\d+)?)\s?(%|[pnu]F)?\s?[/,]?\s?-\s?(\d+(?:[.,]\d+)?)\s?(%|[pnu]F)|-\s?(\d+(?:[.,]\d+)?)\s?(%|[pnu]F)?\s?[/,]?\s?\+\s?(\d+(?:[.,]\d+)?)\s?(%|[pnu]F)/y;
+
+/** `+80/-20%`, `-20+80 %`. */
+function asymmetricAt(text: string, start: number): Atom | null {
+  if (!/[+-]/.test(text[start] ?? '')) return null;
+  ASYMMETRIC.lastIndex = start;
+  const match = ASYMMETRIC.exec(text);
+  if (!match) return null;
+  const [high = '', low = ''] = match[1] ? [match[1], match[3]] : [match[7], match[5]];
+  return { type: 'asymmetric', high: high.replace(',', '.'), low: low.replace(',', '.'), unit: match[4] ?? match[8] ?? '%', start, end: start + match[0].length };
+}
+
+function packageFor(text: string, start: number): Atom | null {
+  const reading = packageAt(text, start);
+  return reading ? { type: 'package', reading, start, end: reading.end } : null;
+}
+
+function quantityFor(text: string, start: number): Atom | null {
+  if (!/[\d.,±+-]/.test(text[start] ?? '')) return null;
+  const quantity = quantityAt(text, start);
+  if (!quantity || (quantity.form === 'bare' && isWordCode(text.charCodeAt(quantity.end)))) return null;
+  return { type: 'quantity', quantity, start, end: quantity.end };
+}
+
+function wordFor(_text: string, start: number, folded: string): Atom | null {
+  const reading = wordAt(folded, start);
+  return reading ? { type: 'word', meaning: reading.meaning, start, end: reading.end } : null;
+}

@@ -1,0 +1,93 @@
+import { plainText } from '#core/quantity/plain-text.ts';
+import { atomsOf, type Atom } from './atoms.ts';
+import { decodeOrderingCode, type Decoded } from './decode.ts';
+import { familyKind } from './families.ts';
+import type { ReadField } from './hints.ts';
+import { packageAt } from './package.ts';
+import type { Kind } from './part.ts';
+
+/** A maker's part number that was known by its grammar or its series. */
+export interface Code {
+  readonly text: string;
+  readonly kind: Kind;
+  readonly decoded: Decoded | null;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A cell of a row with what is in it. */
+export interface Cell {
+  readonly field: ReadField | 'text';
+  readonly text: string;
+  readonly codes: readonly Code[];
+  readonly atoms: readonly Atom[];
+}
+
+const LINKS = /(?:https?:\/\/|www\.)\S+/gi;
+
+/** Reads one cell: first the part numbers that are known, then the atoms of the rest. */
+export function readCell(field: Cell['field'], written: string): Cell {
+  const plain = plainText(written);
+  const text = plain.includes('//') || plain.includes('www.') ? plain.replace(LINKS, (link) => ' '.repeat(link.length)) : plain;
+  const codes = codesOf(text);
+  return { field, text, codes, atoms: atomsOf(without(text, codes), field === 'value' || field === 'partNumber') };
+}
+
+function without(text: string, codes: readonly Code[]): string {
+  let masked = text;
+  for (const code of codes) masked = masked.slice(0, code.start) + ' '.repeat(code.end - code.start) + masked.slice(code.end);
+  return masked;
+}
+
+const BLOCK = /[A-Za-z0-9][^\s;|()"[\]]*/g;
+const APART = /(?<![A-Za-z0-9])([A-Z]{1,4}|[123][NS][ABCDJK]?) (\d{2,4})(?: ?([A-Z]{1,2}))?(?![A-Za-z0-9])/g;
+
+function codesOf(text: string): Code[] {
+  const codes: Code[] = [];
+  if (!/\d/.test(text)) return codes;
+  BLOCK.lastIndex = 0;
+  for (let match = BLOCK.exec(text); match; match = BLOCK.exec(text)) {
+    const code = codeOf(blockText(match[0]), match.index);
+    if (code) codes.push(code);
+  }
+  return codes.length ? codes : apart(text);
+}
+
+/** A comma ends a block, except between digits: `MKDSN1,5/3-5,08`. */
+function blockText(block: string): string {
+  const comma = /(?<!\d),|,(?!\d)/.exec(block);
+  return (comma ? block.slice(0, comma.index) : block).replace(/[.:,\-/_*]+$/, '');
+}
+
+function codeOf(block: string, start: number): Code | null {
+  if (block.length < 4 || !/[A-Za-z]/.test(block) || !/\d/.test(block)) return null;
+  const decoded = decodeOrderingCode(block);
+  if (decoded) return { text: block, kind: decoded.kind, decoded, start, end: start + block.length };
+  const kind = familyKind(block);
+  if (kind === null || packageAt(block, 0)?.end === block.length) return null;
+  const text = withoutPackage(block);
+  return { text, kind, decoded: null, start, end: start + text.length };
+}
+
+/** `STM32F030-LQFP32` → `STM32F030`: what stands behind is said by the package. */
+export function withoutPackage(block: string): string {
+  for (let i = 2; i < block.length; i++) {
+    if (!/[-_/]/.test(block[i - 1] ?? '')) continue;
+    const found = packageAt(block, i);
+    if (found && !found.bare && block.slice(found.end).length <= 4 && found.end - i > 2) return block.slice(0, i - 1);
+    if (/^(?:NPN|PNP|SMD|THT)(?![A-Za-z0-9])/i.test(block.slice(i))) return block.slice(0, i - 1);
+  }
+  return block;
+}
+
+/** `IRF 840`, `2N 2222 A`: one number written apart, where the series is known. */
+function apart(text: string): Code[] {
+  const codes: Code[] = [];
+  APART.lastIndex = 0;
+  for (let match = APART.exec(text); match; match = APART.exec(text)) {
+    const [all, letters = '', digits = '', tail = ''] = match;
+    const kind = familyKind(letters + digits);
+    if (kind !== null && digits.length >= 3) codes.push({ text: letters + digits + tail, kind, decoded: null, start: match.index, end: match.index + all.length });
+  }
+  return codes;
+}

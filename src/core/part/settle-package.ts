@@ -1,0 +1,87 @@
+import type { Cell } from './cell.ts';
+import type { Doubt } from './doubt.ts';
+import { PARENT } from './kinds.data.ts';
+import { readFootprint, type PackageReading } from './package.ts';
+import { BATTERY_SIZES, TANTALUM_CASES } from './packages.data.ts';
+import type { Fact, Kind } from './part.ts';
+import type { Settled } from './settle-value.ts';
+
+/** Kinds of which a bare four-digit number is a chip size. */
+const CHIPS: ReadonlySet<Kind> = new Set(['resistor', 'resistor-network', 'capacitor', 'inductor', 'ferrite', 'led', 'fuse', 'thermistor', 'varistor', 'jumper', 'diode', 'tvs', 'zener', 'crystal', 'oscillator', 'potentiometer', 'transformer']);
+const METRIC_NAMED: ReadonlySet<Kind> = new Set(['crystal', 'oscillator']);
+const TANTALUM: ReadonlySet<string> = new Set(TANTALUM_CASES.map(([metric]) => metric));
+
+interface Named {
+  readonly name: string;
+  readonly of?: readonly Kind[];
+  readonly other?: string;
+  readonly bare?: boolean;
+}
+
+/** The package: its own column, the footprint, the description, the library name; in this order. */
+export function settlePackage(kind: Kind, technology: string | null, cells: readonly Cell[]): Settled {
+  const found: { place: string; name: string }[] = [];
+  for (const cell of inOrder(cells)) {
+    const name = inCell(cell, kind, technology);
+    if (name !== null) found.push({ place: cell.field, name });
+  }
+  const [first, ...others] = found;
+  if (!first) return { facts: [], doubts: [] };
+  const facts: Fact[] = [{ key: 'package', value: first.name, unit: null, origin: 'stated' }];
+  const against = others.find((one) => one.place !== 'device' && one.place !== 'context' && differ(one.name, first.name));
+  const doubts: Doubt[] = against ? [{ field: 'package', code: 'conflict', args: { taken: first.name, other: against.name, place: against.place } }] : [];
+  return { facts, doubts };
+}
+
+const ORDER = ['package', 'footprint', 'value', 'description', 'text', 'category', 'device', 'context'];
+
+function inOrder(cells: readonly Cell[]): Cell[] {
+  return cells.filter((cell) => ORDER.includes(cell.field)).sort((a, b) => ORDER.indexOf(a.field) - ORDER.indexOf(b.field));
+}
+
+/** Two chip sizes that are not the same; outlines have too many names to be held against each other. */
+function differ(a: string, b: string): boolean {
+  return /^\d{4,5}$/.test(a) && /^\d{4,5}$/.test(b) && a !== b;
+}
+
+function inCell(cell: Cell, kind: Kind, technology: string | null): string | null {
+  const drawn = cell.field === 'package' || cell.field === 'footprint' || cell.field === 'device';
+  if (drawn) {
+    const reading = readFootprint(cell.text);
+    const named: Named | null = reading.name === null ? null : { name: reading.name, ...(reading.of ? { of: reading.of } : {}), ...(reading.other ? { other: reading.other } : {}) };
+    if (named && counts(named, kind) && (cell.field !== 'device' || !/^\d{4}$/.test(named.name) || CHIPS.has(kind))) return spelled(named, kind, technology);
+    if (cell.field !== 'package') return null;
+  }
+  const readings = cell.atoms.flatMap((atom): PackageReading[] => (atom.type === 'package' ? [atom.reading] : []));
+  const sure = readings.find((reading) => !reading.bare && counts(reading, kind)) ?? readings.find((reading) => reading.bare && CHIPS.has(kind) && counts(reading, kind));
+  if (sure && !(sure.bare && isBareValue(cell, sure))) return spelled(sure, kind, technology);
+  if (kind === 'led') return diameter(cell);
+  return kind === 'battery' && !/holder|clip|halter|fach|box|socket/i.test(cell.text) ? (BATTERY_SIZES.exec(cell.text.toUpperCase())?.[1] ?? null) : null;
+}
+
+function counts(named: Named, kind: Kind): boolean {
+  return !named.of || named.of.includes(kind) || named.of.some((one) => PARENT[kind] === one);
+}
+
+/** `1206` alone in a value cell is a value, `0603` can't be one. */
+function isBareValue(cell: Cell, reading: PackageReading): boolean {
+  return cell.field === 'value' && cell.atoms.length === 1 && !cell.text.slice(reading.start, reading.end).startsWith('0');
+}
+
+function spelled(named: Named, kind: Kind, technology: string | null): string {
+  const solid = technology === 'tantalum' || technology === 'polymer';
+  if (kind === 'capacitor' && solid && named.other !== undefined && TANTALUM.has(named.other)) return `EIA-${named.other}`;
+  return METRIC_NAMED.has(kind) && named.other !== undefined ? named.other : named.name;
+}
+
+const DIAMETERS: ReadonlySet<string> = new Set(['18e-4', '2e-3', '3e-3', '4e-3', '5e-3', '8e-3', '1e-2']);
+
+/** A round LED is named by its diameter: `LED 5 mm`. */
+function diameter(cell: Cell): string | null {
+  for (const atom of cell.atoms) {
+    if (atom.type !== 'quantity' || atom.quantity.unit !== 'm' || !DIAMETERS.has(atom.quantity.value)) continue;
+    if (/[xX*]\s?$/.test(cell.text.slice(0, atom.start)) || /^\s?[xX*]\s?\d/.test(cell.text.slice(atom.end))) continue;
+    return `${Number(atom.quantity.value) * 1000}mm`;
+  }
+  return null;
+}

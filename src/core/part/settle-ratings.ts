@@ -1,0 +1,138 @@
+import { decimal, multiply, parseDecimal, type Decimal } from '#core/quantity/decimal.ts';
+import { quantityAt, type Quantity } from '#core/quantity/quantity.ts';
+import { readToleranceLetter } from '#core/quantity/tolerance.ts';
+import type { Cell } from './cell.ts';
+import type { Doubt } from './doubt.ts';
+import type { ReadField } from './hints.ts';
+import { KIND_ROWS } from './kinds.data.ts';
+import type { Fact, Kind } from './part.ts';
+import { toleranceFacts, type Settled } from './settle-value.ts';
+
+/** Kinds whose value cell names what they do on this board (`12V`, `USB`), not what they are. */
+const NAMED_BY_USE: ReadonlySet<Kind> = new Set(['connector', 'header', 'led', 'testpoint', 'switch', 'jumper', 'ic', 'module', 'sensor', 'display', 'regulator']);
+
+const RATINGS: readonly (readonly [key: 'voltage' | 'power' | 'current', unit: string])[] = [['voltage', 'V'], ['power', 'W'], ['current', 'A']];
+
+/** Voltage, power and current, as far as this kind has them: its own column first, then the value, then the description. */
+export function settleRatings(kind: Kind, cells: readonly Cell[]): Settled {
+  const facts: Fact[] = [];
+  const doubts: Doubt[] = [];
+  for (const [key, unit] of RATINGS) {
+    if (!KIND_ROWS[kind].facts.includes(key) && !cells.some((cell) => cell.field === key)) continue;
+    const found = rating(kind, cells, key, unit);
+    if (!found) continue;
+    facts.push({ key, value: found.quantity.value, unit, origin: 'stated' });
+    if (key === 'voltage' && (found.quantity.note === 'ac' || found.quantity.note === 'dc')) facts.push({ key: 'voltage-kind', value: found.quantity.note, unit: null, origin: 'stated' });
+    if (found.doubt) doubts.push(found.doubt);
+  }
+  return { facts, doubts };
+}
+
+interface Rating {
+  readonly quantity: Quantity;
+  readonly doubt: Doubt | null;
+}
+
+function rating(kind: Kind, cells: readonly Cell[], key: 'voltage' | 'power' | 'current', unit: string): Rating | null {
+  const own = cells.find((cell) => cell.field === key);
+  const fromOwn = own ? inColumn(own, key, unit) : null;
+  if (fromOwn) return { quantity: fromOwn, doubt: null };
+  for (const cell of cells) {
+    if (!isRead(cell.field, kind, key)) continue;
+    const found = inText(cell, key, unit);
+    if (found) return found;
+  }
+  return null;
+}
+
+function isRead(field: ReadField | 'text', kind: Kind, key: string): boolean {
+  if (field === 'value') return !NAMED_BY_USE.has(kind);
+  if (field === 'footprint' || field === 'package' || field === 'device') return kind === 'capacitor' && key === 'voltage';
+  return field === 'text' || field === 'description' || field === 'category' || field === 'context' || field === 'technology' || field === 'dielectric' || (field === 'partNumber' && key === 'voltage');
+}
+
+const FRACTION = /^\s*(\d+)\s?\/\s?(\d+)\s*$/;
+
+/** In a column of its own a number needs no unit: `50` under `Voltage`, `1/4` under `Power`. */
+function inColumn(cell: Cell, key: string, unit: string): Quantity | null {
+  const fraction = key === 'power' ? FRACTION.exec(cell.text) : null;
+  if (fraction) return quantityAt(`${fraction[1]}/${fraction[2]}W`, 0);
+  const found = cell.atoms.find((atom) => atom.type === 'quantity' && (atom.quantity.unit === unit || atom.quantity.form === 'bare'));
+  if (found?.type === 'quantity') return found.quantity;
+  const size = cell.atoms.find((atom) => atom.type === 'package' && atom.reading.bare === true);
+  const number = size ? parseDecimal(cell.text.slice(size.start, size.end)) : null;
+  return size && number ? { value: number, unit, form: 'bare', note: null, power: 0, letter: null, sign: '', other: null, start: size.start, end: size.end } : null;
+}
+
+function inText(cell: Cell, key: 'voltage' | 'power' | 'current', unit: string): Rating | null {
+  const quantities = cell.atoms.flatMap((atom) => (atom.type === 'quantity' ? [atom.quantity] : []));
+  const fits = quantities.filter((one) => one.unit === unit && one.form !== 'rkm' && one.note !== 'out' && one.note !== 'other' && !isCondition(cell.text, one) && !ranged(cell.text, quantities, one));
+  const [first] = fits;
+  if (!first || Number(first.value) === 0) return null;
+  const against = key === 'voltage' ? fits.find((one) => one.value !== first.value && one.note === first.note && first.note !== 'rating') : undefined;
+  const doubt: Doubt | null = against ? { field: key, code: 'two-readings', args: { text: cell.text.trim(), taken: first.value, other: against.value } } : null;
+  return { quantity: first, doubt };
+}
+
+/** `680 mΩ @ 10 V`: what stands behind the mark is the condition of a measurement. */
+function isCondition(text: string, quantity: Quantity): boolean {
+  return /(?:@|\bat)\s*$/.test(text.slice(0, quantity.start));
+}
+
+function ranged(text: string, quantities: readonly Quantity[], one: Quantity): boolean {
+  if (/^\s*(?:-|~|…|\.{2,3}|to|bis)\s*~?\s*\d/.test(text.slice(one.end))) return true;
+  return quantities.some((other) => other !== one && other.end <= one.start && (other.form === 'bare' || other.unit === one.unit) && /^\s*(?:-|~|…|\.{2,3}|to|bis)\s*~?\s*$/.test(text.slice(other.end, one.start)));
+}
+
+const HUNDREDTH = decimal('0.01');
+const MILLIONTH = decimal('1e-6');
+
+/** Tolerance as stated: `±5 %`, `+80/-20 %`, `±0.5 pF`, a bare number or a letter in its own column; ppm for crystals. */
+export function settleTolerance(kind: Kind, cells: readonly Cell[], value: Decimal | null): Fact[] {
+  const own = cells.find((cell) => cell.field === 'tolerance');
+  if (own) {
+    const facts = ownTolerance(own, kind, value);
+    if (facts.length) return facts;
+  }
+  if (!own && !KIND_ROWS[kind].facts.includes('tolerance-low')) return [];
+  for (const cell of cells) {
+    if (cell.field === 'footprint' || cell.field === 'package' || cell.field === 'supplierNumber') continue;
+    const facts = toleranceIn(cell, kind);
+    if (facts.length) return facts;
+  }
+  return [];
+}
+
+function ownTolerance(cell: Cell, kind: Kind, value: Decimal | null): Fact[] {
+  const stated = toleranceIn(cell, kind);
+  if (stated.length) return stated;
+  const letter = /^\s*([A-Z])\s*$/.exec(cell.text)?.[1];
+  const tolerance = letter === undefined ? null : readToleranceLetter(letter, kind === 'capacitor' ? value : null);
+  if (tolerance) return toleranceFacts(tolerance.low, tolerance.high, tolerance.unit);
+  const number = cell.atoms.find((atom) => atom.type === 'quantity' && atom.quantity.form === 'bare');
+  if (number?.type !== 'quantity' || Number(number.quantity.value) === 0) return [];
+  const fraction = multiply(number.quantity.value, HUNDREDTH);
+  return toleranceFacts(fraction, fraction, 'fraction');
+}
+
+function toleranceIn(cell: Cell, kind: Kind): Fact[] {
+  for (const atom of cell.atoms) {
+    if (atom.type === 'asymmetric') return asymmetric(atom);
+    if (atom.type !== 'quantity') continue;
+    const { quantity } = atom;
+    if (quantity.unit === 'fraction' && Number(quantity.value) > 0 && !/[<>≤≥~]\s*$/.test(cell.text.slice(0, quantity.start))) return toleranceFacts(quantity.value, quantity.value, 'fraction');
+    if (quantity.unit === 'ppm' && (kind === 'crystal' || kind === 'oscillator')) {
+      const fraction = multiply(quantity.value, MILLIONTH);
+      return toleranceFacts(fraction, fraction, 'fraction');
+    }
+    const signed = quantity.sign === '±' || quantity.sign === '+/-' || quantity.sign === '+-';
+    if (signed && quantity.unit === KIND_ROWS[kind].value && quantity.unit !== undefined && quantity.unit !== null) return toleranceFacts(quantity.value, quantity.value, quantity.unit);
+  }
+  return [];
+}
+
+function asymmetric(atom: Extract<Cell['atoms'][number], { type: 'asymmetric' }>): Fact[] {
+  const scale = atom.unit === '%' ? HUNDREDTH : { pF: decimal('1e-12'), nF: decimal('1e-9'), uF: MILLIONTH }[atom.unit];
+  if (scale === undefined) return [];
+  return toleranceFacts(multiply(decimal(atom.low), scale), multiply(decimal(atom.high), scale), atom.unit === '%' ? 'fraction' : 'F');
+}

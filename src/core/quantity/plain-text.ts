@@ -1,0 +1,23 @@
+const SAME: Readonly<Record<string, string>> = {
+  'μ': 'µ', 'Ω': 'Ω', '−': '-', '–': '-', '—': '-', '‐': '-', '‑': '-', '×': 'x', '∗': '*', '＊': '*', '“': '"', '”': '"', '″': '"', '„': '"',
+  '’': "'", '‘': "'", '\u00a0': ' ', '\u2007': ' ', '\u2009': ' ', '\u202f': ' ', '\u3000': ' ', '\t': ' ', '\n': ' ', '\r': ' ', '㏀': 'k',
+  '：': ':', '\u00ad': '\u00ad',
+};
+
+/**
+ * The same text in the characters that the readers know, one for one, so that places in it stay true: full-width forms,
+ * the two micro and two ohm signs (U+00B5/U+03BC, U+2126/U+03A9), dashes and blanks. `"４．７ｋΩ"` → `"4.7kΩ"`.
+ */
+export function plainText(text: string): string {
+  // oxlint-disable-next-line no-control-regex -- the printable ASCII needs no work, and is nearly all that comes
+  if (/^[\x20-\x7e]*$/.test(text)) return text;
+  let plain = '';
+  for (const char of text) plain += plainChar(char);
+  return plain;
+}
+
+function plainChar(char: string): string {
+  const code = char.codePointAt(0) ?? 0;
+  if (code >= 0xff01 && code <= 0xff5e) return String.fromCodePoint(code - 0xfee0);
+  return SAME[char] ?? char;
+}
