@@ -43,7 +43,7 @@ export const BUILDS: readonly BuiltBoard[] = [
   { key: 'tide-1', name: 'Two loggers for the pier', board: TIDE, revision: 'A', boards: 2, who: 'Maren Oduya', reserved: '2025-03-03', picked: '2025-03-04', finished: '2025-03-08' },
   { key: 'greenhouse-1', name: 'Three nodes, first greenhouse', board: GREENHOUSE, revision: '2', boards: 3, who: 'Ines Farrow', reserved: '2025-06-02', picked: '2025-06-03', finished: '2025-06-10' },
   { key: 'bench-1', name: 'Monitor for bench one', board: BENCH, revision: '1', boards: 1, who: 'Tobias Quell', reserved: '2025-09-15', picked: '2025-09-15', finished: '2025-09-19' },
-  { key: 'tide-2', name: 'Four loggers for the estuary', board: TIDE, revision: 'A', boards: 4, who: 'Maren Oduya', reserved: '2026-01-12', picked: '2026-01-13', finished: '2026-01-24', short: { bag: 214, missing: 1 } },
+  { key: 'tide-2', name: 'Four loggers for the estuary', board: TIDE, revision: 'A', boards: 4, who: 'Maren Oduya', reserved: '2026-01-12', picked: '2026-01-13', finished: '2026-01-24', short: { bag: 62, missing: 2 } },
   { key: 'greenhouse-2', name: 'Two nodes, second greenhouse', board: GREENHOUSE, revision: '2', boards: 2, who: 'Ines Farrow', reserved: '2026-04-02', picked: '2026-04-03', finished: '2026-04-09' },
   { key: 'bench-2', name: 'Monitor for bench two', board: BENCH, revision: '1', boards: 1, who: 'Tobias Quell', reserved: '2026-08-10', picked: '2026-08-11', cancelled: '2026-08-14' },
   { key: 'tide-3', name: 'A logger by mistake', board: TIDE, revision: 'A', boards: 3, who: 'Maren Oduya', reserved: '2026-10-05', undone: '2026-10-05' },

@@ -26,6 +26,7 @@ export const EVENTS: readonly TellingEvent[] = [
   { name: 'typed-twice-back', day: '2025-11-13', who: TOBIAS, did: 'undo', of: 'typed-twice-again', note: 'booked twice' },
   { name: 'hand-is-right', day: '2025-12-04', who: TOBIAS, did: 'pick-in-hand', bag: 175, more: 1, note: 'the bag held one more than it said' },
   { name: 'hand-counted', day: '2025-12-05', who: TOBIAS, did: 'count', bag: 175, off: 0 },
+  { name: 'gates-in-hand', day: '2026-11-16', who: INES, did: 'pick-in-hand', bag: 167, more: 1, note: 'eleven in the bag, ten by the record' },
   { name: 'shunt-lost', day: '2026-03-27', who: INES, did: 'count', bag: 57, off: -1 },
   { name: 'reference-astray', day: '2026-07-02', who: MAREN, did: 'set-aside', bag: 161, state: 'astray', note: 'not in the box, not on the bench' },
   { name: 'amplifier-astray', day: '2025-08-05', who: MAREN, did: 'set-aside', bag: 162, state: 'astray' },

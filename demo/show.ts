@@ -1,0 +1,67 @@
+import { spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { SHOWN } from './show-steps.ts';
+
+/** The main job in a terminal: the commands that a person types, run one after the other on a lab that is thrown away. */
+const ROOT = dirname(import.meta.dirname);
+const MAIN = join(ROOT, 'src', 'cli', 'main.ts');
+
+function surroundings(home: string): NodeJS.ProcessEnv {
+  const { DATABASE_URL: _never, ...env } = process.env; // the demo stays in its own folder, whatever lab this terminal works on
+  return { ...env, BAGATELLE_HOME: home, BAGATELLE_WHO: 'Maren Oduya' };
+}
+
+/** Runs one command as it would be typed; its output goes to the terminal, or to whoever asked. */
+function run(home: string, args: readonly string[], shown: boolean): Promise<{ readonly status: number; readonly out: string }> {
+  const child = spawn(process.execPath, [MAIN, ...args], {
+    cwd: ROOT,
+    env: surroundings(home),
+    stdio: ['ignore', shown ? 'inherit' : 'pipe', shown ? 'inherit' : 'ignore'],
+  });
+  let out = '';
+  child.stdout?.on('data', (data) => (out += String(data)));
+  return new Promise((done, failed) => {
+    child.on('error', failed);
+    child.on('close', (status) => done({ status: status ?? 1, out }));
+  });
+}
+
+async function show(home: string): Promise<boolean> {
+  for (const [at, { say, command, ends = 0 }] of SHOWN.entries()) {
+    const args =
+      typeof command === 'function'
+        ? await command(async (question) => JSON.parse((await run(home, question, false)).out))
+        : command;
+    process.stdout.write(`\n${at + 1}. ${say}\n\n$ bagatelle ${args.map(quoted).join(' ')}\n`);
+    const { status } = await run(home, args, true);
+    if (status === ends) continue;
+    process.stdout.write(`\nThat should have ended with ${ends}, not with ${status}: a fault of Bagatelle. Please report it.\n`);
+    return false;
+  }
+  return true;
+}
+
+function quoted(word: string): string {
+  return /^[\w./=,%-]+$/.test(word) ? word : `'${word}'`;
+}
+
+const began = Date.now();
+const home = mkdtempSync(join(tmpdir(), 'bagatelle-demo-'));
+const remove = (): void => rmSync(home, { recursive: true, force: true });
+for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+  process.once(signal, () => {
+    remove();
+    process.exit(130);
+  });
+}
+try {
+  const whole = await show(home);
+  process.stdout.write(
+    `\n${whole ? 'That is the job' : 'Stopped'}, in ${Math.round((Date.now() - began) / 1000)} s. The demo's data is removed again; your own lab was not touched.\n`,
+  );
+  process.exitCode = whole ? 0 : 1;
+} finally {
+  remove();
+}
