@@ -1,4 +1,5 @@
 import { z } from '@hono/zod-openapi';
+import { actId, Balance, done, note } from './acts.ts';
 import type { Plan, PlannedBuild, PlannedLine, Stop } from '#core/kit/kit.ts';
 import type { Because } from '#core/serve/verdict.ts';
 
@@ -69,6 +70,92 @@ export function lineAnswer(line: PlannedLine, say: (because: Because) => string)
 export function routeStop({ bag, box, place, take, tray, cell, refs }: Stop): RouteStop {
   return { bag, box, place, take, tray, cell, refs: [...refs] };
 }
+
+/** A line of a saved board against the bags, with the demand by which a choice for it is kept. */
+export const BoardLine = LineAnswer.extend({ demand: z.string() }).openapi('BoardLine');
+
+export const KitRequest = z
+  .strictObject({
+    board: z.string().min(1).max(200).openapi({ description: 'name of a saved board' }),
+    revision: z.string().min(1).max(100).exactOptional().openapi({ description: 'the newest unless said' }),
+    boards: z.int().min(1).max(10_000),
+    spares: z.boolean().default(true),
+    reserve: z.boolean().default(false).openapi({ description: 'promise the bags; without it nothing is written' }),
+    id: actId.exactOptional().openapi({ description: 'id of the act; needed to reserve' }),
+    name: z.string().min(1).max(200).exactOptional().openapi({ description: 'name of the build: that of the board unless said' }),
+    note,
+  })
+  .openapi('KitRequest');
+
+/** A plan that was taken: the build that its bags are promised to. */
+export const ReservedKit = KitAnswer.extend({ ...done, build: z.string() }).openapi('ReservedKit');
+
+export const BuildView = z
+  .object({
+    id: z.string(),
+    name: z.string(),
+    board: z.string().nullable(),
+    revision: z.string().nullable(),
+    boards: z.int(),
+    made: z.int().nullable(),
+    state: z.enum(['reserved', 'picking', 'built', 'cancelled', 'undone']),
+    priority: z.int(),
+    due: z.string().nullable(),
+    buildable: z.int(),
+    proof: z.string(),
+    reserved: z.string(),
+    takes: z.int(),
+    open: z.int(),
+    short: z.int(),
+  })
+  .openapi('Build');
+
+export const KitTakeView = z
+  .object({
+    id: z.string(),
+    line: z.string(),
+    bag: z.int(),
+    code: z.string(),
+    text: z.string(),
+    box: z.string().nullable(),
+    place: z.string().nullable(),
+    tray: z.int(),
+    cell: z.int(),
+    refs: z.array(z.string()),
+    planned: z.int(),
+    picked: z.int(),
+    returned: z.int(),
+    state: z.enum(['open', 'done']),
+    onHand: z.int(),
+    expected: z.int().openapi({ description: 'what should be left of it in its cell' }),
+  })
+  .openapi('KitTake');
+
+export const KitView = z.object({ build: BuildView, takes: z.array(KitTakeView) }).openapi('Kit');
+
+const quantity = z.int().min(0).max(1_000_000_000);
+const take = z.guid().openapi({ description: 'id of a take of the build' });
+
+export const PickKitRequest = z
+  .strictObject({
+    id: actId,
+    picks: z
+      .array(z.strictObject({ take, quantity, short: z.boolean().exactOptional().openapi({ description: 'the bag gave no more' }) }))
+      .exactOptional()
+      .openapi({ description: 'all that is open, as planned, unless said' }),
+    inHand: z.boolean().exactOptional(),
+    note,
+  })
+  .openapi('PickKitRequest');
+export const PickedKit = z.object({ ...done, picked: z.int(), open: z.int(), bags: z.array(Balance) }).openapi('PickedKit');
+
+const returns = z.array(z.strictObject({ take, quantity }));
+export const LeftoversRequest = z.strictObject({ id: actId, returns, note }).openapi('LeftoversRequest');
+export const CancelRequest = z.strictObject({ id: actId, returns: returns.exactOptional(), note }).openapi('CancelRequest');
+export const ReturnedKit = z.object({ ...done, returned: z.int(), bags: z.array(Balance) }).openapi('ReturnedKit');
+
+export const FinishRequest = z.strictObject({ id: actId, made: z.int().min(0).exactOptional(), note }).openapi('FinishRequest');
+export const FinishedKit = z.object({ ...done, made: z.int() }).openapi('FinishedKit');
 
 interface PlannedForWire {
   readonly plan: Pick<Plan, 'proof' | 'gap'>;

@@ -4,9 +4,15 @@ import { hostGuard, originGuard, securityHeaders, sizeGuard } from './guard.ts';
 import { pages } from './pages.ts';
 import { onError, problem } from './problem.ts';
 import { bagRoutes } from './routes/bags.ts';
+import { boardRoutes } from './routes/boards.ts';
 import { changeRoutes } from './routes/changes.ts';
+import { fileRoutes } from './routes/files.ts';
+import { kitActRoutes } from './routes/kit-acts.ts';
+import { kitRoutes } from './routes/kits.ts';
 import { movementRoutes } from './routes/movements.ts';
 import type { Served } from './served.ts';
+
+const ROUTES = [movementRoutes, bagRoutes, fileRoutes, boardRoutes, kitRoutes, kitActRoutes, changeRoutes];
 
 interface AppOptions {
   readonly pagesFolder: string;
@@ -18,7 +24,7 @@ interface AppOptions {
 export function createApp(served: Served, { pagesFolder, alsoKnownAs }: AppOptions): OpenAPIHono {
   const app = apiApp();
   app.use(securityHeaders, hostGuard(alsoKnownAs), originGuard, sizeGuard);
-  for (const routes of [movementRoutes, bagRoutes, changeRoutes]) app.route('/', routes(served));
+  for (const routes of ROUTES) app.route('/', routes(served));
   app.doc31('/api/openapi.json', {
     openapi: '3.1.0',
     info: { title: 'Bagatelle', version: '1', description: 'The consumables of a small electronics lab. Quantities are whole numbers in the unit of the bag.' },

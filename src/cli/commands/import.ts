@@ -1,5 +1,6 @@
 import { importList, previewImport } from '#actions/import-list.ts';
 import type { ImportPlan } from '#actions/plan-import.ts';
+import { plannedBag } from '#api/files.ts';
 import { cliText } from '#say/en/cli.ts';
 import { oneWord } from '../bag-words.ts';
 import { defineCommand, ENDED, refused, type Ending } from '../command.ts';
@@ -52,7 +53,7 @@ export const command = defineCommand({
 });
 
 function tellPlan(terminal: Terminal, plan: ImportPlan, json: boolean): Ending {
-  if (json) for (const bag of plan.bags) terminal.out(JSON.stringify(planJson(bag)));
+  if (json) for (const bag of plan.bags) terminal.out(JSON.stringify(plannedBag(bag)));
   else for (const line of tableLines(plan.bags, COLUMNS, terminal.columns)) terminal.out(line);
   for (const { row, of } of plan.duplicates) terminal.say(cliText('import-duplicate', { row, of }));
   for (const row of plan.skipped) terminal.say(cliText('import-skipped', { row }));
@@ -60,8 +61,4 @@ function tellPlan(terminal: Terminal, plan: ImportPlan, json: boolean): Ending {
   if (clash) return refused({ code: 'number-taken', args: { number: clash.number, row: clash.row, more: plan.clashes.length - 1 } });
   terminal.say(cliText('import-dry', { bags: plan.bags.length }));
   return ENDED;
-}
-
-function planJson({ row, number, quantity, sure, toCount, box, place }: Planned): object {
-  return { row: row.row, bag: number, quantity: toCount ? null : quantity, sure, box, place, kind: row.part.kind, text: row.part.text };
 }

@@ -4,6 +4,13 @@ interface Held {
   free: number;
 }
 
+const SOME = 6;
+
+function limits(limitedBy: Kit['limitedBy']): string {
+  const named = limitedBy.slice(0, SOME).map((limit) => ('bag' in limit ? `bag ${limit.bag}` : `row ${limit.line}`));
+  return `${named.join(', ')}${limitedBy.length > SOME ? ` and ${limitedBy.length - SOME} more` : ''}`;
+}
+
 interface Kit {
   boards: number;
   buildable: number;
@@ -78,7 +85,7 @@ const CLI = {
     [
       `${buildable} of ${boards} boards can be built.`,
       ...(buildableWithChecks > buildable ? [`${buildableWithChecks} if the open checks were accepted.`] : []),
-      ...(limitedBy.length ? [`Limited by ${limitedBy.map((limit) => ('bag' in limit ? `bag ${limit.bag}` : `row ${limit.line}`)).join(', ')}.`] : []),
+      ...(limitedBy.length ? [`Limited by ${limits(limitedBy)}.`] : []),
       ...(proof === 'gap' ? [`The plan may be up to ${Math.ceil(gap * 100)} % from the best one.`] : []),
     ].join(' '),
   'picked-kit': ({ name, picked, open }: { name: string; picked: number; open: number }) =>

@@ -1,0 +1,52 @@
+import { z, type OpenAPIHono } from '@hono/zod-openapi';
+import { cancelBuild } from '#actions/cancel-build.ts';
+import { finishBuild } from '#actions/finish-build.ts';
+import { perform } from '#actions/perform.ts';
+import { pickForBuild } from '#actions/pick-for-build.ts';
+import { returnLeftovers } from '#actions/return-leftovers.ts';
+import { CancelRequest, FinishedKit, FinishRequest, LeftoversRequest, PickedKit, PickKitRequest, ReturnedKit } from '#api/kits.ts';
+import { actRoute } from '../act-route.ts';
+import { doneOf } from '../answer-act.ts';
+import { apiApp } from '../api-app.ts';
+import { refusal } from '../problem.ts';
+import { whoOf, type Served } from '../served.ts';
+
+const request = { params: z.object({ build: z.guid() }) };
+
+const postPicks = actRoute({ path: '/api/kits/{build}/picks', summary: 'Pick a kit, whole or stop by stop', request, body: PickKitRequest, answer: PickedKit });
+const postLeftovers = actRoute({ path: '/api/kits/{build}/leftovers', summary: 'Return what is left in the trays', request, body: LeftoversRequest, answer: ReturnedKit });
+const postFinish = actRoute({ path: '/api/kits/{build}/finish', summary: 'The boards are soldered', request, body: FinishRequest, answer: FinishedKit });
+const postCancel = actRoute({ path: '/api/kits/{build}/cancel', summary: 'Give the build up', request, body: CancelRequest, answer: ReturnedKit });
+
+export function kitActRoutes({ lab, clock }: Served): OpenAPIHono {
+  const app = apiApp();
+  app.openapi(postPicks, async (c) => {
+    const outcome = await perform(lab, pickForBuild, clock, whoOf(c), { ...c.req.valid('json'), ...c.req.valid('param') });
+    if (!outcome.ok) return refusal(c, outcome.refusal);
+    const { picked, open, bags, repeat } = outcome.value;
+    const answer = { ...doneOf(c, outcome.value), picked, open, bags: [...bags] };
+    return repeat ? c.json(answer, 200) : c.json(answer, 201);
+  });
+  app.openapi(postLeftovers, async (c) => {
+    const outcome = await perform(lab, returnLeftovers, clock, whoOf(c), { ...c.req.valid('json'), ...c.req.valid('param') });
+    if (!outcome.ok) return refusal(c, outcome.refusal);
+    const { returned, bags, repeat } = outcome.value;
+    const answer = { ...doneOf(c, outcome.value), returned, bags: [...bags] };
+    return repeat ? c.json(answer, 200) : c.json(answer, 201);
+  });
+  app.openapi(postFinish, async (c) => {
+    const outcome = await perform(lab, finishBuild, clock, whoOf(c), { ...c.req.valid('json'), ...c.req.valid('param') });
+    if (!outcome.ok) return refusal(c, outcome.refusal);
+    const { made, repeat } = outcome.value;
+    const answer = { ...doneOf(c, outcome.value), made };
+    return repeat ? c.json(answer, 200) : c.json(answer, 201);
+  });
+  app.openapi(postCancel, async (c) => {
+    const outcome = await perform(lab, cancelBuild, clock, whoOf(c), { ...c.req.valid('json'), ...c.req.valid('param') });
+    if (!outcome.ok) return refusal(c, outcome.refusal);
+    const { returned, bags, repeat } = outcome.value;
+    const answer = { ...doneOf(c, outcome.value), returned, bags: [...bags] };
+    return repeat ? c.json(answer, 200) : c.json(answer, 201);
+  });
+  return app;
+}
