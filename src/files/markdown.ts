@@ -1,17 +1,17 @@
 import type { PlainRow, PlainTable } from './plain.ts';
 
-const SEPARATOR = /^\s*\|?\s*:?-{2,}:?\s*(\|\s*:?-+:?\s*)*\|?\s*$/;
+const SEPARATOR = /^\s*[|+]?\s*:?[-=]{2,}:?\s*([|+]\s*:?[-=]+:?\s*)*[|+]?\s*$/;
 const HEADING = /^ {0,3}(#{1,6})\s+(.+?)\s*#*\s*$/;
 const BULLET = /^\s*(?:[-*+•]|\d+[.)])\s+(.*)$/;
 
-/** Whether the lines hold a Markdown table: a row of dashes and bars under a row with a bar. */
+/** Whether the lines hold a Markdown table: a row of dashes and bars (or plus signs) under a row with a bar. */
 export function hasMarkdownTable(lines: readonly string[]): boolean {
   return lines.some((_, at) => isTableStart(lines, at));
 }
 
 function isTableStart(lines: readonly string[], at: number): boolean {
   const below = lines[at + 1] ?? '';
-  return (lines[at] ?? '').includes('|') && below.includes('|') && SEPARATOR.test(below);
+  return (lines[at] ?? '').includes('|') && /[|+]/.test(below) && SEPARATOR.test(below);
 }
 
 /** All tables and lists of a Markdown text, each with the headings over it; a lone first-level heading is the title of the text, not of a table. */
@@ -65,10 +65,12 @@ function headingAt(lines: readonly string[], at: number): { level: number; text:
   return { level: below.startsWith('=') ? 1 : 2, text: line };
 }
 
-/** Header and rows from a table's first line on; the line of dashes is left out. */
+/** Header and rows from a table's first line on; lines of dashes are left out. */
 function tableRows(lines: readonly string[], start: number): PlainRow[] {
   const rows: PlainRow[] = [{ row: start + 1, cells: cutBars(lines[start] ?? '') }];
-  for (let at = start + 2; at < lines.length && (lines[at] ?? '').includes('|'); at += 1) rows.push({ row: at + 1, cells: cutBars(lines[at] ?? '') });
+  for (let at = start + 2; at < lines.length && /^\s*\+[-=+]+\s*$|\|/.test(lines[at] ?? ''); at += 1) {
+    if (!SEPARATOR.test(lines[at] ?? '')) rows.push({ row: at + 1, cells: cutBars(lines[at] ?? '') });
+  }
   return rows;
 }
 

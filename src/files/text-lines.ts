@@ -3,7 +3,9 @@ import { cutWide, expandTabs, readFixedWidth } from './fixed-width.ts';
 import type { CountHeaderWords, PlainRow, PlainTable } from './plain.ts';
 
 const BULLET = /^\s*(?:[-*+•–]|\d+[.)])\s+(?=\S)/;
-const COUNTED = /^\s*\d{1,4}\s*(?:[x×]|pcs\.?|st\.?|stk\.?|stück)?\s+\S/i;
+const COUNTED = /^\s*(?:\d{1,4}\s*(?:[x×]|pcs\.?|st\.?|stk\.?|stück)?|[x×]\d{1,4})\s+\S|\S\s+(?:\(\s*[x×]?\s?\d{1,4}\s*[x×]?\s*\)|[x×]\s?\d{1,4}|\d{1,4}\s?(?:x|pcs\.?|stk\.?|stück))\s*$/i;
+/** letters and a number, then more: a name and what it is */
+const NAMED = /^\s*[A-Z]{1,4}\d{1,4}(?:\s*[,;/&+–-]\s*[A-Z]{0,4}\d{1,4})*\s*[:=\s–-]\s*\S/;
 
 /** Whether a line may be the header of a table in columns of characters. */
 export function isWideHeader(line: string, countHeaderWords: CountHeaderWords): boolean {
@@ -66,13 +68,13 @@ function looksTabular(rows: readonly PlainRow[]): boolean {
   return cells.filter((cell) => !cell.startsWith(' ')).length > cells.length / 2;
 }
 
-/** A list: lines with a bullet or with a count in front; the bullet is dropped, the count stays. */
+/** A list: lines with a bullet, a count or a short name in front, or a count behind; the bullet is dropped, the rest stays. */
 function itemRun(lines: readonly string[], start: number): Run | null {
   const rows: PlainRow[] = [];
   let at = start;
   for (; at < lines.length; at += 1) {
     const line = lines[at] ?? '';
-    if (!BULLET.test(line) && !COUNTED.test(line)) break;
+    if (!BULLET.test(line) && !COUNTED.test(line) && !NAMED.test(line)) break;
     rows.push({ row: at + 1, cells: [line.replace(BULLET, '').trim()] });
   }
   return rows.length > 0 ? { form: 'items', rows, next: at } : null;

@@ -12,6 +12,8 @@ export interface ReadRow {
   readonly part: Part;
   /** stock lists: bag number or place as printed, when there is one */
   readonly location: string | null;
+  /** stock lists: the box as printed, where it has a column of its own */
+  readonly box?: string | null;
   readonly supplier: string | null;
   readonly doubts: readonly Doubt[];
 }

@@ -57,6 +57,11 @@ export function isCount(cell: string): boolean {
   return looksLikeQuantity(cell);
 }
 
+/** A cell that answers yes or no, or marks what is left off. */
+export function isYesOrNo(cell: string): boolean {
+  return /^(?:0|1|x|y|n|yes|no|true|false|ja|nein|oui|non|si|sí|nee|nej|tak|nie|да|нет|dn[pfi]|nf|fit(?:ted)?|not fitted|populated?)$/i.test(cell.trim());
+}
+
 /** Share of the cells that say something and pass the test; 0 where none says anything. */
 export function share(cells: readonly string[], test: (cell: string) => boolean): number {
   const said = cells.filter((cell) => !isBlank(cell));

@@ -1,4 +1,4 @@
-import { isBlank, isCount, isFootprintCell, isLink, isPartNumber, isPrice, isRefsCell, isSequence, isSizeCell, isSupplierNumber, isValueCell, isWords, share } from './cell-shapes.ts';
+import { isBlank, isCount, isFootprintCell, isLink, isPartNumber, isPrice, isRefsCell, isSequence, isSizeCell, isSupplierNumber, isValueCell, isWords, isYesOrNo, share } from './cell-shapes.ts';
 import type { ColumnEvidence, ColumnGuess, ColumnRole } from './columns.ts';
 import { readItemText } from './item-text.ts';
 import { headerFacts, headerMeanings } from './read-header.ts';
@@ -34,7 +34,7 @@ export function guessColumns(header: readonly string[] | null, rows: readonly (r
 /** Columns of a table: those of its header, more where most rows are wider. */
 function widthOf(header: readonly string[] | null, rows: readonly (readonly string[])[]): number {
   const widths = rows.map((row) => row.findLastIndex((cell) => cell.trim()) + 1).sort((a, b) => a - b);
-  const usual = header === null ? widths.at(-1) : widths[Math.floor(widths.length / 2)];
+  const usual = header === null ? widths.at(-1) : widths.length > 2 ? widths[Math.floor(widths.length / 5)] : 0;
   return Math.max(header?.length ?? 0, usual ?? 0);
 }
 
@@ -77,7 +77,7 @@ function fitOf(role: ColumnRole, cells: readonly string[], sure: boolean): numbe
     case 'location': return share(cells, (cell) => /^\(?-?\d+[.,]\d+/.test(cell)) > 0.5 ? -1 : share(cells, isRefsCell) > 0.8 && !sure ? -0.2 : 0;
     case 'supplier': return share(cells, (cell) => /^\d+$/.test(cell)) > 0.5 ? -0.8 : 0;
     case 'unit': return share(cells, (cell) => cell.length <= 5 && !/\d/.test(cell)) - 0.8;
-    case 'fitted':
+    case 'fitted': return share(cells, isYesOrNo) >= 0.8 ? 0.1 : -0.6;
     case 'not-fitted': return share(cells, (cell) => cell.length < 16) - 1;
     default: return 0;
   }

@@ -13,11 +13,12 @@ export interface ItemText {
 const UNIT_WORD = /^(?:[pnuµμmkKMGR]|[pnuµμmkKMG]?(?:F|H|Hz|Ω|V|W|A)|[kM]?ohms?|mm|cm|m|inch|"|%|pin|way|bit|port|zoll|volts?|watts?|ampere)\b/iu;
 
 /**
- * `3 push buttons` → 3; `push button (2)` → 2; `2x LED red` → 2; `C1, C2 100n` → C1 C2; `100 ohm resistor` → no count, since 100 has a unit.
+ * `3 push buttons` → 3; `10k resistor: R1, R2` → R1 R2; `push button (2)` → 2; `2x LED red` → 2; `C1, C2 100n` → C1 C2; `100 ohm resistor` → no count, since 100 has a unit.
  */
 export function readItemText(text: string): ItemText {
   const counted = leadingCount(text) ?? trailingCount(text) ?? { quantity: null, rest: text, doubts: [] };
-  const led = readLeadingRefs(counted.rest);
+  const leading = readLeadingRefs(counted.rest);
+  const led = leading.refs.length > 0 ? leading : readTrailingRefs(counted.rest);
   return { refs: led.refs, quantity: counted.quantity, text: led.rest, doubts: [...counted.doubts, ...led.doubts] };
 }
 
@@ -64,4 +65,11 @@ export function readLeadingRefs(text: string): { refs: readonly string[]; rest: 
   if (pieces.length === 0) return { refs: [], rest: text, doubts: [] };
   const { refs, doubts } = readRefs(pieces.join(', '));
   return { refs, rest: rest.replace(/^[:=\-–]\s*/, ''), doubts };
+}
+
+/** References that end a text, after a colon, an equals sign or in brackets: `10k resistor (R1-R4)` → R1 … R4. */
+function readTrailingRefs(text: string): { refs: readonly string[]; rest: string; doubts: readonly Doubt[] } {
+  const [, before = '', after = ''] = /^(.*\S)\s*(?:[:=([]|\s[-–])\s*([A-Z]{1,4}\d[A-Z\d\s,;&+–-]*?)[)\]]?$/.exec(text) ?? [];
+  const found = readLeadingRefs(after);
+  return before && found.refs.length > 0 && found.rest === '' ? { ...found, rest: before } : { refs: [], rest: text, doubts: [] };
 }

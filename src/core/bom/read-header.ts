@@ -8,11 +8,16 @@ export interface HeaderMeaning {
   readonly strength: number;
 }
 
+const LETTERS: Readonly<Record<string, string>> = { ß: 'ss', æ: 'ae', œ: 'oe', ø: 'o', ł: 'l', đ: 'd', ı: 'i' };
+
 const MEANINGS: ReadonlyMap<string, readonly ColumnRole[]> = ((): Map<string, ColumnRole[]> => {
   const map = new Map<string, ColumnRole[]>();
-  for (const [role, words] of HEADER_WORDS) for (const word of words.split('|')) map.set(word, [...(map.get(word) ?? []), role]);
+  for (const [role, words] of HEADER_WORDS) {
+    for (const word of words.split('|').map(normaliseHeader)) map.set(word, [...(map.get(word) ?? []), role]);
+  }
   return map;
 })();
+
 
 /** Words that mean something only as the whole header: in longer ones they say nothing. */
 const WHOLE_ONLY = new Set(['part', 'parts', 'name', 'number', 'num', 'no', 'nr', 'id', 'item', 'items', 'type', 'typ', 'art', 'x', 'y', 'ar', 'db', 'ks', 'nb', 'from', 'what', 'where', 'min', 'max', 'code', 'each', 'web', 'file', 'n p', 'io', 'if', 'tc', 'pd', 'vr', 'ort', 'rep', 'total', 'units', 'unit', 'date', 'place', 'fit', 'load', 'value', 'component', 'components', 'product', 'a price', 'vendor', 'spec', 'assembly', 'material', 'position', 'status', 'stock', 'side', 'qt', 'pos', 'model', 'device', 'standard', 'pins', 'label']);
@@ -23,7 +28,7 @@ export function normaliseHeader(header: string): string {
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
-    .replace(/ß/g, 'ss')
+    .replace(/[ßæœøłđı]/g, (letter) => LETTERS[letter] ?? letter)
     .replace(/#/g, ' no ')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();

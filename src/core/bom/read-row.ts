@@ -28,7 +28,9 @@ const NO_REFS: RefsReading = { refs: [], rest: '', doubts: [], tooMany: null };
  * Refused where a number can't be one: a quantity below zero, a range of references without end.
  */
 export function readRow(source: RowSource): Outcome<ReadRow | null> {
-  const { cells, refs } = withRefs(roleCells(source.cells, source.columns));
+  const said = roleCells(source.cells, source.columns);
+  if (isTotal(said)) return done(null);
+  const { cells, refs } = withRefs(said);
   const place = (role: string): { row: number; column: number } => ({ row: source.row, column: cells.find(({ column }) => column.role === role)?.column.column ?? 0 });
   if (refs.tooMany !== null) return refuse('too-many-refs', { ...place('refs'), text: refs.tooMany, most: MOST_REFS });
   const marks = readMarks(source.columns.filter(({ role }) => role === 'stock-mark').map(({ header, column }) => ({ header, cell: source.cells[column - 1] ?? '' })));
@@ -53,6 +55,7 @@ export function readRow(source: RowSource): Outcome<ReadRow | null> {
     fitted: fitted.fitted,
     part: part.part,
     location: cellsOf(cells, 'location')[0] ?? cellsOf(cells, 'box')[0] ?? null,
+    box: cellsOf(cells, 'box')[0] ?? null,
     supplier: supplierOf(cells),
     doubts: [...source.doubts, ...refs.doubts, ...quantity.doubts, ...marks.doubts, ...agreement(refs, quantity.quantity, fitted.fitted), ...fitted.doubts, ...part.doubts],
   });
@@ -67,10 +70,14 @@ function withRefs(cells: readonly RoleCell[]): { cells: readonly RoleCell[]; ref
   return { cells: cells.map((cell) => (cell === leading ? { ...cell, text: rest } : cell)), refs: { ...NO_REFS, refs, doubts } };
 }
 
-/** A row without references is a part only if a cell says what it is; a row of totals is none. */
+/** A row of sums: its first words are those of a total, and little else stands in it. */
+function isTotal(cells: readonly RoleCell[]): boolean {
+  return cells.length < 5 && cells.some(({ text }, at) => at < 2 && TOTAL.test(text));
+}
+
+/** A row without references is a part only if a cell says what it is. */
 function saysPart(cells: readonly RoleCell[], refs: RefsReading): boolean {
   if (refs.refs.length > 0 || refs.doubts.length > 0) return true;
-  if (cells.some(({ text }) => TOTAL.test(text)) && cells.length < 5) return false;
   return refs.rest !== '' || cells.some(({ column, text }) => PART_ROLES.has(column.role) && /[\p{L}\d]/u.test(text));
 }
 

@@ -5,6 +5,7 @@ import type { ColumnGuess, ColumnRole } from './columns.ts';
 import { guessColumns } from './guess-columns.ts';
 import { headingsThatTell } from './headings.ts';
 import type { PlainTable } from './plain-table.ts';
+import { countHeaderWords } from './read-header.ts';
 import { readItems } from './read-items.ts';
 import { readRow } from './read-row.ts';
 import { realign } from './realign.ts';
@@ -46,7 +47,8 @@ export function readTables(tables: readonly PlainTable[], hints: TableHints = {}
       if (!tellsOfParts(guessed, section, table)) continue;
       const read = readSection(section, guessed, table, hints);
       if (!read.ok) return read;
-      rows.push(...read.value);
+      const known = section.header !== null && (table.headed || countHeaderWords(section.header) > 1);
+      if (known || mostlyParts(read.value)) rows.push(...read.value);
     }
     if (cells.length > most) [columns, most] = [guessed, cells.length];
   }
@@ -71,6 +73,12 @@ function tellsOfParts(columns: readonly ColumnGuess[], section: Section, table: 
   const named = columns.some(({ role }) => role === 'refs' || role === 'partNumber' || role === 'value' || role === 'description');
   if (table.form !== 'markdown') return named;
   return named && section.header !== null && columns.some(({ role, evidence }) => evidence !== 'cells' && role !== 'other' && role !== 'stock-mark');
+}
+
+/** Without a header that is known, the rows themselves must look like parts: or any text with commas would be a table. */
+function mostlyParts(rows: readonly ReadRow[]): boolean {
+  const parts = rows.filter(({ refs, part }) => refs.length > 0 || (part.kind !== 'other' && part.kind !== 'not-a-part') || part.facts.partNumber);
+  return parts.length >= rows.length * 0.3;
 }
 
 function readSection(section: Section, columns: readonly ColumnGuess[], table: PlainTable, hints: TableHints): Outcome<ReadRow[]> {

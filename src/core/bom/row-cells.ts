@@ -18,9 +18,9 @@ export function roleCells(cells: readonly string[], columns: readonly ColumnGues
   });
 }
 
-/** A spreadsheet's guard (`'0805`) is no part of the cell; line ends and runs of blanks are one blank; soft hyphens go. */
+/** A spreadsheet's guard (`'0805`, `="0805"`) is no part of the cell; line ends and runs of blanks are one blank; soft hyphens go. */
 export function cleanCell(cell: string): string {
-  return cell.replace(/\\-|\u00ad/g, '').replace(/\s+/g, ' ').trim().replace(/^'(?=[\d+=@-])/, '');
+  return cell.replace(/\\-|\u00ad/g, '').replace(/\s+/g, ' ').trim().replace(/^'(?=[\d+=@-])/, '').replace(/^="(.*)"$/, '$1');
 }
 
 export function cellsOf(cells: readonly RoleCell[], role: ColumnRole): string[] {

@@ -18,7 +18,8 @@ export function rowDoubts(plain: PlainRow, cells: readonly string[], columns: re
     doubts.push({ field: 'row', code: 'cells-uneven', args: { row: plain.row, expected: columns.length, received: plain.cells.length } });
   }
   for (const { column, role, evidence } of columns) {
-    const field = FIELD_OF[role] ?? 'row';
+    const field = FIELD_OF[role];
+    if (!field) continue;
     const cell = cells[column - 1] ?? '';
     if (evidence === 'cells' && GUESSABLE.has(role) && cell.trim()) doubts.push({ field, code: 'column-guessed', args: { column, taken: role } });
     const known = doubts.some((doubt) => doubt.code === 'encoding-guessed' && doubt.field === field);

@@ -1,12 +1,11 @@
 import { isBlank, isPrice, isRefsCell } from './cell-shapes.ts';
 import type { PlainRow, PlainTable } from './plain-table.ts';
-import { countHeaderWords } from './read-header.ts';
+import { countHeaderWords, headerMeanings } from './read-header.ts';
 import { ratingOf } from './stock-marks.ts';
 
 /** Data rows under one header, each with the section heading over it. */
 export interface Section {
   readonly header: readonly string[] | null;
-  readonly headerRow: number | null;
   readonly rows: readonly { readonly plain: PlainRow; readonly heading: string | null }[];
 }
 
@@ -20,16 +19,12 @@ const PREAMBLE = 60;
 export function cutSections(table: PlainTable): Section[] {
   const rows = table.rows.filter((row) => row.cells.some((cell) => cell.trim()) && !isRule(row.cells));
   const first = table.headed ? 0 : firstHeader(rows);
-  if (first < 0) return rows.length > 0 ? [{ header: null, headerRow: null, rows: headedRows(rows, null, 0) }] : [];
+  if (first < 0) return rows.length > 0 ? [{ header: null, rows: headedRows(rows, null, []) }] : [];
   const starts = rows.flatMap((row, at) => (at === first || (at > first && isHeaderAgain(row.cells, rows[first]?.cells ?? [])) ? [at] : []));
-  let heading = headingBefore(rows, first);
   return starts.map((start, index) => {
     const header = rows[start];
     const body = rows.slice(start + 1, starts[index + 1] ?? rows.length);
-    const section = { header: header?.cells ?? [], headerRow: header?.row ?? null, rows: headedRows(body, heading, header?.cells.length ?? 0) };
-    const last = body.at(-1);
-    heading = (last && headingOf(last.cells, header?.cells.length ?? 0)) || (section.rows.at(-1)?.heading ?? heading);
-    return section;
+    return { header: header?.cells ?? [], rows: headedRows(body, headingBefore(rows, start), header?.cells ?? []) };
   });
 }
 
@@ -65,14 +60,21 @@ function headingBefore(rows: readonly PlainRow[], header: number): string | null
   return above && header > 0 ? headingOf(above.cells, rows[header]?.cells.length ?? 0) : null;
 }
 
-function headedRows(rows: readonly PlainRow[], start: string | null, width: number): Section['rows'] {
+function headedRows(rows: readonly PlainRow[], start: string | null, header: readonly string[]): Section['rows'] {
   let heading = start;
-  return rows.flatMap((plain) => {
-    const own = headingOf(plain.cells, width);
-    if (own === null) return [{ plain, heading }];
+  const names = ['description', 'value', 'partNumber'].includes(headerMeanings(header[0] ?? '')[0]?.role ?? '');
+  return rows.flatMap((plain, at) => {
+    const own = headingOf(plain.cells, header.length);
+    const apart = plain.row - (rows[at - 1]?.row ?? plain.row - 1) > 1;
+    if (own === null || (names && !apart && !standsOut(plain.cells[0] ?? ''))) return [{ plain, heading }];
     heading = own;
     return [];
   });
+}
+
+/** Where the first column names parts, a heading must look like one: a colon, capitals, or a blank line before it. */
+function standsOut(text: string): boolean {
+  return /:\s*$/.test(text) || (/\p{Lu}{3}/u.test(text) && !/[\p{Ll}\d]/u.test(text));
 }
 
 /** A row whose only cell is its first and holds words: a section heading. `ICs,,,` → `ICs`. */
@@ -80,7 +82,7 @@ export function headingOf(cells: readonly string[], width: number): string | nul
   if (Math.max(width, cells.length) < 3) return null;
   const said = cells.flatMap((cell, at) => (isBlank(cell) ? [] : [at]));
   const [only] = said;
-  if (said.length !== 1 || only === undefined || only > 0) return null;
+  if (said.length !== 1 || only !== 0) return null;
   const text = (cells[0] ?? '').trim().replace(/:$/, '');
   return /\p{L}{2,}/u.test(text) && !isRefsCell(text) ? text : null;
 }
