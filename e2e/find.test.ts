@@ -55,10 +55,12 @@ if (browser) {
     await page.close();
   });
 
-  void test('an empty lab says how to begin', async () => {
+  void test('an empty lab says how to begin, and an open page follows what another process does', async () => {
     const page = await browser.newPage();
     await page.goto(empty.url);
     await page.getByRole('heading', { name: 'This lab is empty.' }).waitFor();
+    empty.command('receive', '--box', 'A', '100 4k7 1% 0805');
+    await page.getByRole('heading', { name: '1 bag in 1 box.' }).waitFor();
     await page.close();
   });
 }

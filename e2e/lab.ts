@@ -9,6 +9,8 @@ const MAIN = join(dirname(dirname(fileURLToPath(import.meta.url))), 'src', 'cli'
 
 export interface OpenLab {
   readonly url: string;
+  /** runs a command on the same lab, as another process */
+  command(...words: string[]): void;
   close(): Promise<void>;
 }
 
@@ -21,6 +23,9 @@ export async function openLab({ demo }: { readonly demo: boolean }): Promise<Ope
   const url = await addressOf(server);
   return {
     url,
+    command(...words) {
+      execFileSync(process.execPath, [MAIN, ...words], { env, stdio: 'ignore' });
+    },
     async close() {
       const ended = new Promise((done) => server.once('close', done));
       server.kill('SIGTERM');

@@ -16,8 +16,19 @@ function titleOf(body: unknown): string | null {
   return typeof told === 'string' ? told : null;
 }
 
-/** Follows an address; what came last stays on the page until the next answer. `null` asks nothing. */
-function useAnswer<T>(address: string | null, wait: number): Asked<T> {
+/** The lab's change number as the server tells it; the browser reconnects by itself and loses none. */
+export function useChange(): number {
+  const [change, setChange] = useState(-1);
+  useEffect(() => {
+    const changes = new EventSource('/api/changes');
+    changes.addEventListener('change', (event: MessageEvent<string>) => setChange(Number(event.lastEventId)));
+    return () => changes.close();
+  }, []);
+  return change;
+}
+
+/** Follows an address and the lab's changes; what came last stays on the page until the next answer. `null` asks nothing. */
+function useAnswer<T>(address: string | null, wait: number, change: number): Asked<T> {
   const [asked, setAsked] = useState<Asked<T>>({ state: 'waiting' });
   useEffect(() => {
     if (address === null) return undefined;
@@ -33,16 +44,16 @@ function useAnswer<T>(address: string | null, wait: number): Asked<T> {
       clearTimeout(timer);
       stop.abort();
     };
-  }, [address, wait]);
+  }, [address, wait, change]);
   return asked;
 }
 
 const TYPING_MS = 60;
 
-export function useFound(words: string): Asked<{ readonly found: readonly FoundBag[] }> {
-  return useAnswer(words.trim() ? `/api/find?words=${encodeURIComponent(words)}&limit=60` : null, TYPING_MS);
+export function useFound(words: string, change: number): Asked<{ readonly found: readonly FoundBag[] }> {
+  return useAnswer(words.trim() ? `/api/find?words=${encodeURIComponent(words)}&limit=60` : null, TYPING_MS, change);
 }
 
-export function useBags(): Asked<{ readonly bags: readonly { readonly box: string | null; readonly onHand: number }[] }> {
-  return useAnswer('/api/bags', 0);
+export function useBags(change: number): Asked<{ readonly bags: readonly { readonly box: string | null; readonly onHand: number }[] }> {
+  return useAnswer('/api/bags', 0, change);
 }

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { Bar } from '../../ui/bar.tsx';
-import { useBags, useFound } from './ask.ts';
+import { useBags, useChange, useFound } from './ask.ts';
 import { FoundTable } from './found-table.tsx';
 import { answerOf } from './find.ts';
 import { LabSummary } from './lab-summary.tsx';
@@ -11,8 +11,9 @@ const wordsInAddress = (): string => new URLSearchParams(location.search).get('w
 export function FindPage() {
   const [words, setWords] = useState(wordsInAddress);
   const field = useRef<HTMLInputElement>(null);
-  const found = useFound(words);
-  const bags = useBags();
+  const change = useChange();
+  const found = useFound(words, change);
+  const bags = useBags(change);
 
   useEffect(() => {
     const address = words.trim() ? `?words=${encodeURIComponent(words)}` : location.pathname;

@@ -1,4 +1,5 @@
 import type { useBags } from './ask.ts';
+import { countOf } from '../../ui/count-of.ts';
 
 /** What the page says before anything is typed: what the lab holds, or how to begin with an empty one. */
 export function LabSummary({ bags }: { readonly bags: ReturnType<typeof useBags> }) {
@@ -12,9 +13,9 @@ export function LabSummary({ bags }: { readonly bags: ReturnType<typeof useBags>
     <div className="answer">
       <div className="say">
         <h1>
-          {all.length} bags in {boxes.size} boxes.
+          {countOf(all.length, 'bag')} in {countOf(boxes.size, 'box', 'boxes')}.
         </h1>
-        <p>{exhausted ? `${exhausted} of them are exhausted. ` : ''}Type what you look for, in any notation.</p>
+        <p>{exhausted ? `${countOf(exhausted, 'bag')} exhausted. ` : ''}Type what you look for, in any notation.</p>
       </div>
     </div>
   );
@@ -26,7 +27,7 @@ function FirstRun() {
       <div className="answer">
         <div className="say">
           <h1>This lab is empty.</h1>
-          <p>Begin with one of these in a terminal; the page follows by itself when you come back to it.</p>
+          <p>Begin with one of these in a terminal; this page follows by itself.</p>
         </div>
       </div>
       <dl className="ways">
