@@ -2,7 +2,10 @@ import { DatabaseSync } from 'node:sqlite';
 import type { Bag, Stock } from '#core/stock/stock.ts';
 
 export interface FullText {
-  find(words: string, limit: number): number[];
+  /** best first by bm25 */
+  ranked(words: string, limit: number): number[];
+  /** the first that are met */
+  unranked(words: string, limit: number): number[];
   close(): void;
 }
 
@@ -14,9 +17,11 @@ export function openFullText(stock: Stock): FullText {
   db.exec('begin');
   for (const bag of stock.bags) insert.run(bag.number, said(bag));
   db.exec('commit');
-  const select = db.prepare('select rowid from bag where bag match ? order by rank limit ?');
+  const ranked = db.prepare('select rowid from bag where bag match ? order by rank limit ?');
+  const unranked = db.prepare('select rowid from bag where bag match ? limit ?');
   return {
-    find: (words, limit) => select.all(asMatch(words), limit).map((row) => Number(row['rowid'])),
+    ranked: (words, limit) => ranked.all(asMatch(words), limit).map((row) => Number(row['rowid'])),
+    unranked: (words, limit) => unranked.all(asMatch(words), limit).map((row) => Number(row['rowid'])),
     close: () => db.close(),
   };
 }

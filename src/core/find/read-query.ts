@@ -1,5 +1,5 @@
 import { readPart } from '#core/part/read-part.ts';
-import type { Fact, FactKey, Kind } from '#core/part/part.ts';
+import { KINDS, type Fact, type FactKey, type Kind, type Part } from '#core/part/part.ts';
 import { fold, isMeasure } from './fold.ts';
 
 /** One thing that is asked for: a typed word, or a number with its unit, with everything that it may mean. */
@@ -32,7 +32,11 @@ const MOST_ASKS = 12;
 const LONGEST = 200;
 const ESSENTIAL = new Set<FactKey>(['value', 'partNumber', 'thread', 'length', 'colour', 'pins', 'polarity', 'variant']);
 const HAS_UNIT = /(?:Ω|Ω|ohms?|F|Hz?|[VWA%]|mm|V(?:DC|AC))$/i;
+const BARE_NUMBER = /^\d+(?:[.,]\d+)?$/;
+/** Kinds that a value without its unit may be of. */
 const OPEN_KINDS: readonly Kind[] = ['resistor', 'capacitor', 'inductor'];
+/** Kinds of many things: a word that tells of one, such as 'amplifier', does not mean them all; only their own name does. */
+const BROAD = new Set<Kind>(['ic', 'module', 'sensor', 'mechanical', 'connector', 'other', 'not-a-part']);
 const BOUNDS: readonly (readonly [RegExp, 'at-least' | 'at-most'])[] = [
   [/^(?:at least|more than|over|from|≥|>=|>) (?=\S)/i, 'at-least'],
   [/^(?:at most|less than|under|up to|≤|<=|<) (?=\S)/i, 'at-most'],
@@ -46,12 +50,11 @@ export function readQuery(text: string): Query {
   const words = joined(text.slice(0, LONGEST).replaceAll(/[≥≤]|[<>]=?/g, ' $& ').split(/\s+/).filter(Boolean));
   const whole = readPart(words.join(' ')).part.kind;
   const kind = whole === 'other' || whole === 'not-a-part' ? null : whole;
-  const named = words.some((word) => kindNamed(word) === kind) ? kind : null;
   const asks: Ask[] = [];
   let rest = words;
   while (rest.length && asks.length < MOST_ASKS) {
-    const [ask, used] = nextAsk(rest, named);
-    asks.push(...ask);
+    const [ask, used] = nextAsk(rest, kind);
+    if (ask) asks.push(ask);
     rest = rest.slice(used);
   }
   return { asks, kind };
@@ -68,11 +71,11 @@ function joined(words: readonly string[]): string[] {
   return out;
 }
 
-function nextAsk(words: readonly string[], kind: Kind | null): [Ask[], number] {
+function nextAsk(words: readonly string[], kind: Kind | null): [Ask | null, number] {
   const [first = '', second] = words;
   if (second !== undefined && /^(?:bag|box)$/i.test(first)) {
     const only = first.toLowerCase() === 'bag' ? ('bag' as const) : ('box' as const);
-    if (only === 'box' || bagNumber(second) !== null) return [[{ ...askOf(second, null), only, facts: [], others: [], kind: null, essential: true }], 2];
+    if (only === 'box' || bagNumber(second) !== null) return [{ ...wordAsk(second), number: bagNumber(second), only }, 2];
   }
   const text = words.join(' ');
   for (const [pattern, bound] of BOUNDS) {
@@ -80,26 +83,47 @@ function nextAsk(words: readonly string[], kind: Kind | null): [Ask[], number] {
     if (phrase === undefined) continue;
     const used = phrase.trim().split(' ').length;
     const ask = askOf(words[used] ?? '', kind);
-    const limit = ask.facts.find((fact) => fact.unit !== null);
-    if (limit) return [[{ ...ask, facts: [limit], others: [], number: null, bound, essential: true }], used + 1];
+    const limit = ask.facts.find((fact) => fact.unit !== null) ?? ask.others[0];
+    if (limit) return [{ ...wordAsk(ask.typed), facts: [limit], bound }, used + 1];
   }
-  return [fold(first) ? [askOf(first, kind)] : [], 1];
+  return [fold(first) ? askOf(first, kind) : null, 1];
 }
 
+function wordAsk(typed: string): Ask {
+  return { typed, word: fold(typed), number: null, only: null, kind: null, facts: [], others: [], bound: null, essential: true };
+}
+
+/** One word, read by itself in the light of the kind that all words together tell of. */
 function askOf(typed: string, context: Kind | null): Ask {
-  const { part } = readPart(typed, context ? { kind: context } : {});
-  const facts = Object.values(part.facts).filter((fact) => fact !== undefined && fact.origin === 'stated') as Fact[]; // as: the filter leaves no undefined
-  const others = context || HAS_UNIT.test(typed) || !/\d/.test(typed) ? [] : otherValues(typed, part.facts.value);
-  const kind = kindNamed(typed);
+  const alone = readPart(typed).part;
+  const facts = statedFacts(typed, alone, context);
+  const kind = facts.length ? null : kindNamed(typed, alone.kind);
+  const others = kind || !/\d/.test(typed) ? [] : otherValues(typed, context, facts);
   const essential = facts.length === 0 || facts.some(({ key }) => ESSENTIAL.has(key));
-  return { typed, word: fold(typed), number: bagNumber(typed), only: null, kind, facts: kind ? [] : facts, others, bound: null, essential };
+  return { ...wordAsk(typed), number: bagNumber(typed), kind, facts, others, essential };
 }
 
-/** The value of the word when read as a resistance, a capacitance, an inductance: those that its own reading does not say. */
-function otherValues(typed: string, own: Fact | undefined): Fact[] {
-  return OPEN_KINDS.flatMap((kind) => {
-    const value = readPart(typed, { kind }).part.facts.value;
-    return value && (value.value !== own?.value || value.unit !== own.unit) ? [value] : [];
+/** What the word states by itself; where it needs a kind to be understood (`0805`, `1%`, `red`), by that of the whole. */
+function statedFacts(typed: string, alone: Part, context: Kind | null): Fact[] {
+  const own = stated(alone);
+  if (own.length) return own;
+  if (context) return stated(readPart(typed, { kind: context }).part);
+  return /\d/.test(typed) ? stated(readPart(typed, { kind: 'resistor' }).part) : [];
+}
+
+function stated({ facts }: Part): Fact[] {
+  return Object.values(facts).filter((fact) => fact !== undefined && fact.origin === 'stated') as Fact[]; // as: the filter leaves no undefined
+}
+
+/** The values that the word may mean beside its own reading: `100n` in another kind, `104` as a marking, `4700` as a bare number. */
+function otherValues(typed: string, context: Kind | null, facts: readonly Fact[]): Fact[] {
+  if (HAS_UNIT.test(typed)) return [];
+  const value = facts.find(({ key }) => key === 'value');
+  if (facts.length && !value) return [];
+  const kinds = context && OPEN_KINDS.includes(context) && !value ? [context] : OPEN_KINDS;
+  return kinds.flatMap((kind) => {
+    const { facts: read } = BARE_NUMBER.test(typed) ? readPart('', { kind, fields: { value: typed } }).part : readPart(typed, { kind }).part;
+    return read.value && (read.value.value !== value?.value || read.value.unit !== value.unit) ? [read.value] : [];
   });
 }
 
@@ -108,9 +132,7 @@ function bagNumber(typed: string): number | null {
   return digits === undefined ? null : Number(digits);
 }
 
-/** The kind that a word names without stating any fact: `resistor`, not `4k7`. */
-function kindNamed(word: string): Kind | null {
-  if (/\d/.test(word)) return null;
-  const { kind, facts } = readPart(word).part;
-  return kind === 'other' || kind === 'not-a-part' || Object.keys(facts).length > 0 ? null : kind;
+function kindNamed(typed: string, kind: Kind): Kind | null {
+  const named = KINDS.find((name) => name === typed.toLowerCase() || `${name}s` === typed.toLowerCase());
+  return named ?? (BROAD.has(kind) ? null : kind);
 }

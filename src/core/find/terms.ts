@@ -14,12 +14,12 @@ export function termsOf(bag: Bag): Terms {
   return { facts, words: new Set([...words, ...placeWords(bag)]) };
 }
 
-/** Text, part code, part number with its digits first, maker, package, kind. */
+/** Text, part code, kind, part number with its digits first, and every fact that is a word: maker, package, colour, … */
 export function partTerms({ part: { facts, kind, text }, code }: Bag): Terms {
   const words = wordsOf(text);
   words.add(codeWord(code));
   for (const word of wordsOf(kind)) words.add(word);
-  for (const fact of [facts.maker, facts.package, facts.variant]) if (fact) for (const word of wordsOf(fact.value)) words.add(word);
+  for (const fact of Object.values(facts)) if (fact && fact.unit === null && fact.key !== 'partNumber') for (const word of wordsOf(fact.value)) words.add(word);
   if (facts.partNumber) for (const word of numberWords(facts.partNumber.value)) words.add(word);
   return { facts: Object.values(facts).filter((fact) => fact !== undefined), words };
 }

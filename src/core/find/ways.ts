@@ -50,12 +50,22 @@ function boundWays(index: FindIndex, ask: Ask): Way[] {
 }
 
 function factWays(index: FindIndex, ask: Ask): Way[] {
-  const [first, ...more] = ask.facts.toSorted((a, b) => equalTo(index.facts, a).length - equalTo(index.facts, b).length);
-  if (!first) return ask.others.map((fact) => ({ grade: GRADE.equal, posting: equalTo(index.facts, fact) }));
-  const equal = equalTo(index.facts, first);
-  const all = more.length ? matching(index, equal, (bag) => more.every((fact) => hasFact(bag, fact))) : equal;
-  const others = ask.others.map((fact) => ({ grade: GRADE.otherReading, posting: equalTo(index.facts, fact) }));
-  return [{ grade: GRADE.equal, posting: all }, ...others, ...betterWays(index, ask.facts)];
+  const others = ask.others.map((fact) => ({ grade: ask.facts.length ? GRADE.otherReading : GRADE.equal, posting: equalTo(index.facts, fact) }));
+  const [first, ...more] = ask.facts.map((fact) => equalTo(index.facts, fact)).toSorted((a, b) => a.length - b.length);
+  if (!first) return others;
+  return [{ grade: GRADE.equal, posting: more.reduce(inBoth, first) }, ...others, ...betterWays(index, ask.facts)];
+}
+
+/** Postings are in order of slot. */
+function inBoth(a: Posting, b: Posting): Posting {
+  const both: Posting = [];
+  for (let i = 0, j = 0; i < a.length && j < b.length; ) {
+    const [x = 0, y = 0] = [a[i], b[j]];
+    if (x === y) both.push(x);
+    if (x <= y) i += 1;
+    if (y <= x) j += 1;
+  }
+  return both;
 }
 
 /** A higher rating or a closer tolerance than the one asked. */
@@ -71,7 +81,7 @@ const TOO_SHORT = /^(?:.|\d{1,2})$/u;
 
 /** A part code, whole or begun, says more than the facts that could be read from it. */
 function codeWays(index: FindIndex, ask: Ask): Way[] {
-  return TOO_SHORT.test(ask.word) ? [] : beginning(index, codeWord(ask.typed), GRADE.name, GRADE.nameBegins);
+  return TOO_SHORT.test(ask.word) || !/[\d-]/.test(ask.typed) ? [] : beginning(index, codeWord(ask.typed), GRADE.name, GRADE.nameBegins);
 }
 
 function wordWays(index: FindIndex, ask: Ask): Way[] {

@@ -49,6 +49,8 @@ function whyAsk(bag: Bag, ask: Ask): Why[] {
   if (ask.only === 'box') return [why('box', { box: bag.box ?? '' })];
   if (ask.kind === bag.part.kind) return [why('kind', { kind: bag.part.kind })];
   if (ask.bound) return ask.facts.map((fact) => bounded(bag, fact));
+  const number = bag.part.facts.partNumber?.value ?? '';
+  if (number && fold(number) === ask.word) return [why('part-number', { value: number })];
   if (ask.facts.length && ask.facts.every((fact) => hasFact(bag, fact))) return told(ask.facts).map((fact) => why('fact', { fact: fact.key, value: factText(fact) }));
   const other = ask.others.find((fact) => hasFact(bag, fact));
   if (other) return [why('fact', { fact: other.key, value: factText(other) })];
@@ -91,7 +93,6 @@ function apart(bag: Bag, asked: Fact): Why {
 function whyWord(bag: Bag, word: string, typed: string): Why | null {
   const code = fold(bag.code);
   const number = bag.part.facts.partNumber?.value ?? '';
-  if (number && fold(number) === word) return why('part-number', { value: number });
   if (code === word) return why('code', { code: bag.code });
   if (bag.box && fold(bag.box) === word) return why('box', { box: bag.box });
   if (bag.place && wordsOf(bag.place).has(word)) return why('place', { place: bag.place });
