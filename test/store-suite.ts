@@ -1,9 +1,17 @@
+import { buildingSuite } from './store/building.ts';
+import { importingSuite } from './store/importing.ts';
 import { keepingSuite } from './store/keeping.ts';
 import type { Store } from './store/lab.ts';
+import { modelSuite } from './store/model.ts';
 import { movingSuite } from './store/moving.ts';
+
+const MODEL_RUNS = 200;
 
 /** Everything that the store promises: one suite, run on each engine by its own short test. */
 export function storeSuite(store: Store): void {
   movingSuite(store);
   keepingSuite(store);
+  importingSuite(store);
+  buildingSuite(store);
+  modelSuite(store, MODEL_RUNS);
 }

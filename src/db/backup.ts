@@ -1,4 +1,4 @@
-import { open, rename, rm } from 'node:fs/promises';
+import { open, rename, rm, type FileHandle } from 'node:fs/promises';
 import { checkLab } from './check.ts';
 import type { Lab } from './database.ts';
 import { dumpLab, restoreLab } from './dump.ts';
@@ -46,11 +46,16 @@ export async function restoreFile(lab: Lab, file: string): Promise<void> {
   if (!source) throw new Refused('file-missing', { file });
   try {
     await lab.transact(async (tx) => {
-      await restoreLab(tx, source.readLines());
+      await restoreLab(tx, linesOf(source));
       const [first] = await checkLab(tx);
       if (first) throw new Refused('not-valid', { field: 'backup', received: `${first.code} ${JSON.stringify(first.args)}`, expected: 'dump' });
     });
   } finally {
     await source.close();
   }
+}
+
+/** Begins to read only when the first line is asked for: a line reader drops what comes before somebody listens. */
+async function* linesOf(source: FileHandle): AsyncGenerator<string> {
+  yield* source.readLines({ autoClose: false });
 }
