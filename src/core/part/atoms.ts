@@ -28,7 +28,7 @@ export function atomsOf(text: string, value = false): Atom[] {
   while (i < text.length) {
     const char = text[i] ?? '';
     if (!startsAtom(text, i)) {
-      if (/[,;()|[\]]/.test(char)) atoms.push({ type: 'break', mark: char, start: i, end: i + 1 });
+      if (/[,;:()|[\]]/.test(char) || (char === '-' && text[i - 1] === ' ' && text[i + 1] === ' ')) atoms.push({ type: 'break', mark: char, start: i, end: i + 1 });
       i++;
       continue;
     }

@@ -1,9 +1,10 @@
 import { plainText } from '#core/quantity/plain-text.ts';
+import { quantityAt } from '#core/quantity/quantity.ts';
 import { atomsOf, type Atom } from './atoms.ts';
 import { decodeOrderingCode, type Decoded } from './decode.ts';
 import { familyKind } from './families.ts';
 import type { ReadField } from './hints.ts';
-import { packageAt } from './package.ts';
+import { packageAt, readFootprint, type FootprintReading } from './package.ts';
 import type { Kind } from './part.ts';
 
 /** A maker's part number that was known by its grammar or its series. */
@@ -21,6 +22,8 @@ export interface Cell {
   readonly text: string;
   readonly codes: readonly Code[];
   readonly atoms: readonly Atom[];
+  /** what it says as the name of a footprint, package or library symbol */
+  readonly drawn: FootprintReading | null;
 }
 
 const LINKS = /(?:https?:\/\/|www\.)\S+/gi;
@@ -30,7 +33,8 @@ export function readCell(field: Cell['field'], written: string): Cell {
   const plain = plainText(written);
   const text = plain.includes('//') || plain.includes('www.') ? plain.replace(LINKS, (link) => ' '.repeat(link.length)) : plain;
   const codes = codesOf(text);
-  return { field, text, codes, atoms: atomsOf(without(text, codes), field === 'value' || field === 'partNumber') };
+  const drawn = field === 'footprint' || field === 'package' || field === 'device' ? readFootprint(text) : null;
+  return { field, text, codes, atoms: atomsOf(without(text, codes), field === 'value' || field === 'partNumber'), drawn };
 }
 
 function without(text: string, codes: readonly Code[]): string {
@@ -61,6 +65,7 @@ function blockText(block: string): string {
 
 function codeOf(block: string, start: number): Code | null {
   if (block.length < 4 || !/[A-Za-z]/.test(block) || !/\d/.test(block)) return null;
+  if (isValue(block)) return null;
   const decoded = decodeOrderingCode(block);
   if (decoded) return { text: block, kind: decoded.kind, decoded, start, end: start + block.length };
   const kind = familyKind(block);
@@ -69,13 +74,20 @@ function codeOf(block: string, start: number): Code | null {
   return { text, kind, decoded: null, start, end: start + text.length };
 }
 
+/** `430k`, `4k7`, `100nF` are values, whatever series begin so; `78M05`, `1N914`, `4N35` are not. */
+function isValue(block: string): boolean {
+  const quantity = quantityAt(block, 0);
+  if (!quantity || quantity.form === 'bare' || quantity.end !== block.length) return false;
+  return quantity.form !== 'rkm' || !/^7[89][LM]|^\d{1,2}N\d/.test(block);
+}
+
 /** `STM32F030-LQFP32` → `STM32F030`: what stands behind is said by the package. */
 export function withoutPackage(block: string): string {
   for (let i = 2; i < block.length; i++) {
     if (!/[-_/]/.test(block[i - 1] ?? '')) continue;
     const found = packageAt(block, i);
     if (found && !found.bare && block.slice(found.end).length <= 4 && found.end - i > 2) return block.slice(0, i - 1);
-    if (/^(?:NPN|PNP|SMD|THT)(?![A-Za-z0-9])/i.test(block.slice(i))) return block.slice(0, i - 1);
+    if (/^(?:(?:NPN|PNP|SMD|THT|SOT|DIL|DIP|SO)(?![A-Za-z0-9])|[A-ZÄÖÜ]?[a-zäöüß]{3,}(?!\d))/.test(block.slice(i))) return block.slice(0, i - 1);
   }
   return block;
 }

@@ -2,7 +2,6 @@ import type { Atom } from './atoms.ts';
 import type { Cell } from './cell.ts';
 import type { PartHints, ReadField } from './hints.ts';
 import { PARENT } from './kinds.data.ts';
-import { readFootprint } from './package.ts';
 import { BATTERY_SIZES } from './packages.data.ts';
 import { KINDS, type Kind } from './part.ts';
 import { REF_ROWS } from './refs.data.ts';
@@ -56,7 +55,8 @@ function refEvidence(evidence: Evidence, refs: readonly string[]): void {
 function namedRef(evidence: Evidence, letters: string): void {
   const word = wordAt(letters.toLowerCase(), 0);
   if (word) for (const kind of word.meaning.kinds) add(evidence, kind, 3);
-  for (let length = Math.min(4, letters.length - 1); length >= 1; length--) {
+  for (const length of [4, 3, 1]) {
+    if (length >= letters.length) continue;
     const rows = LETTERS.get(letters.slice(0, length));
     if (!rows) continue;
     for (const [kind, weight] of rows) add(evidence, kind, Math.min(weight, length > 2 ? 4 : 1));
@@ -65,9 +65,9 @@ function namedRef(evidence: Evidence, letters: string): void {
 }
 
 function cellEvidence(evidence: Evidence, cell: Cell): void {
-  if (cell.field === 'footprint' || cell.field === 'package' || cell.field === 'device') {
+  if (cell.drawn) {
     const seen = new Set<Kind>();
-    for (const [kind, weight] of readFootprint(cell.text).kinds) {
+    for (const [kind, weight] of cell.drawn.kinds) {
       if (!seen.has(kind)) add(evidence, kind, cell.field === 'device' ? weight * 0.8 : weight);
       seen.add(kind);
     }
@@ -77,7 +77,8 @@ function cellEvidence(evidence: Evidence, cell: Cell): void {
   codeEvidence(evidence, cell);
   if (cell.field === 'value' || cell.field === 'description' || cell.field === 'text') {
     for (const atom of cell.atoms) atomEvidence(evidence, atom);
-    if (BATTERY_SIZES.test(cell.text)) add(evidence, 'battery', 3);
+    if (cell.field === 'value' && cell.atoms[0]?.type === 'quantity' && cell.atoms[0].quantity.unit === 'Hz') add(evidence, 'crystal', 3);
+    if (BATTERY_SIZES.test(cell.text)) add(evidence, 'battery', 1);
   }
 }
 
@@ -85,7 +86,7 @@ function codeEvidence(evidence: Evidence, cell: Cell): void {
   const [first] = cell.codes;
   if (!first) return;
   const aside = cell.atoms.some((atom) => atom.type === 'word' && atom.meaning.aside && atom.start < first.start);
-  const weight = first.decoded ? 9 : cell.field === 'description' && first.start > 0 ? 4 : 6;
+  const weight = first.decoded ? 9 : cell.field === 'description' && first.start > 0 ? 5 : 6;
   if (cell.field !== 'footprint' && cell.field !== 'package') add(evidence, first.kind, aside ? weight * 0.2 : cell.field === 'device' ? 3 : weight);
 }
 
@@ -108,7 +109,7 @@ function wordEvidence(evidence: Evidence, cell: Cell, weight: number): void {
   const head = first.lead ? first : (sameSegment[sameSegment.length - 1] ?? first);
   for (const one of found) {
     const share = one === head ? 1 : one.aside ? 0.15 : one.segment === head.segment ? 0.4 : 0.35;
-    for (const kind of new Set(one.kinds)) add(evidence, kind, weight * share * (kind === 'not-a-part' ? 0.8 : 1));
+    for (const kind of new Set(one.kinds)) add(evidence, kind, weight * share * (kind === 'not-a-part' ? 0.7 : 1));
   }
 }
 
@@ -130,7 +131,7 @@ function kindWords(atoms: readonly Atom[]): Found[] {
   return found;
 }
 
-const UNIT_KINDS: Readonly<Record<string, readonly [Kind, number]>> = { F: ['capacitor', 5], H: ['inductor', 5], ohm: ['resistor', 2], Hz: ['crystal', 1] };
+const UNIT_KINDS: Readonly<Record<string, readonly [Kind, number]>> = { F: ['capacitor', 5], H: ['inductor', 5], ohm: ['resistor', 2], Hz: ['crystal', 1], Ah: ['battery', 5] };
 
 function atomEvidence(evidence: Evidence, atom: Atom): void {
   if (atom.type === 'quantity') quantityEvidence(evidence, atom);
@@ -155,7 +156,8 @@ function quantityEvidence(evidence: Evidence, atom: Extract<Atom, { type: 'quant
 function best(evidence: Evidence): KindReading {
   const totals = KINDS.flatMap((kind) => {
     const own = evidence.get(kind) ?? 0;
-    return own > 0 ? [{ kind, score: own + inherited(evidence, kind) }] : [];
+    // a reference letter alone does not make a resistor that is named so a potentiometer
+    return own > 0 ? [{ kind, score: own + (own > 2.5 ? inherited(evidence, kind) : 0) }] : [];
   }).sort((a, b) => b.score - a.score);
   const [first, ...others] = totals;
   if (!first) return { kind: 'other', score: 0, rival: null };

@@ -23,6 +23,7 @@ function goesOn(upper: string, length: number): boolean {
   const rest = upper.slice(length);
   const last = upper[length - 1] ?? '';
   if (/^\d[A-Z]$/.test(upper.slice(0, length))) return /^\d{3}/.test(rest); // 1N, 2N, 2S: three digits, else `2n2F` is one
+  if (length >= 5 && /\d/.test(upper.slice(0, length))) return true;
   if (/[A-Z]/.test(last)) return rest === '' ? /\d/.test(upper) : /^-?\d/.test(rest) && (length > 2 || rest.length > 1);
   return (upper.match(/\d/g)?.length ?? 0) >= (length < 4 ? 2 : 1) && upper.length >= 4;
 }

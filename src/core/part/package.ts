@@ -30,7 +30,7 @@ const longestFirst = (names: Iterable<string>): string => [...names].sort((a, b)
 const FAMILY_ALTERNATION = longestFirst(FAMILY.keys());
 const FAMILY_PINS = new RegExp(String.raw`(${FAMILY_ALTERNATION})(?:[-_ ]{0,2}0*([1-9]\d{0,2}))?(?:[A-Z]{1,3})?(?![A-Z0-9])`, 'iy');
 const PINS_FAMILY = new RegExp(String.raw`0*([1-9]\d{0,2})[- ]?(?:PIN[- ]?)?(${FAMILY_ALTERNATION})(?![A-Z0-9])`, 'iy');
-const OUTLINE_AT = /((?:T?SOT|SOD|SC|TO|DO|HC|MO|LL|AT|MC|POWERDI|POWERPAK|POWERSO|R|A|P)[- ]?\d{1,3}[A-Z]{0,2}|SM[ABCFP]F?|MINI[- ]?MELF|MICRO[- ]?MELF|MELF|D[23]?PAK|DDPAK|I2?PAK|[DMA]BS|LFPAK(?:56)?|MINIDI[PL]|PLCC[246]|SUPERSOT-?[36])((?:[-/ ]?\d)?(?:[-/]?(?:US?|S))?)(?![A-Z0-9])/iy;
+const OUTLINE_AT = /((?:T?SOT|SOD|SC|TO|DO|HC|MO|LL|AT|MC|POWERDI|POWERPAK|POWERSO|R|A|P)[- ]?\d{1,3}[A-Z]{0,2}|SM[ABCFP]F?|MINI[- ]?MELF|MICRO[- ]?MELF|MELF|D[23]?PAK|DDPAK|I2?PAK|[DMA]BS|LFPAK(?:56)?|MINIDI[PL]|PLCC[246]|SUPERSOT-?[36])((?:[-/ ]?\d(?![.\d]))?(?:[-/]?(?:US?|S))?)(?![A-Z0-9])/iy;
 
 function outlineTable(): Map<string, [name: string, of?: readonly Kind[]][]> {
   const table = new Map<string, [name: string, of?: readonly Kind[]][]>();
@@ -123,7 +123,8 @@ function outlineAt(text: string, start: number): PackageReading | null {
   if (!found) return null;
   const [name, of] = found[0] ?? [''];
   const pins = whole ? null : /(\d)$/.exec(tail)?.[1];
-  const kept = pins !== undefined && pins !== null && Number(pins) > 3 ? `${name}-${pins}` : name;
+  const counted = /^(?:T?SOT|SC|TO)-/.test(name);
+  const kept = counted && pins !== undefined && pins !== null && Number(pins) > 3 ? `${name}-${pins}` : name;
   return of ? { name: kept, start, end, of } : { name: kept, start, end };
 }
 

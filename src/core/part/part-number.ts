@@ -13,28 +13,34 @@ const ACTIVE: ReadonlySet<Kind> = new Set(['ic', 'regulator', 'sensor', 'module'
 
 /** The maker's part number: its own column as printed, else a number in the value, the description, the library name. */
 export function settlePartNumber(kind: Kind, cells: readonly Cell[]): Fact | null {
-  const text = ownColumn(cells) ?? fromCodes(kind, cells) ?? fromTexts(kind, cells);
+  const text = ownColumn(cells) ?? fromCodes(kind, cells, IN_WORDS) ?? fromTexts(kind, cells) ?? fromCodes(kind, cells, ['device', 'supplierNumber']);
   return text === null ? null : { key: 'partNumber', value: text, unit: null, origin: 'stated' };
 }
 
+/** Numbers in the shapes that suppliers give: they name an offer, not a part. */
+const SUPPLIERS: RegExp = /-ND$|^C\d{4,8}$/;
 const NO_NUMBER = /^(?:-|–|—|n\/?a|none|generic|any|various|tbd|\?+|no|unknown|unk\.?.*|~|\*|x)$/i;
 
 function ownColumn(cells: readonly Cell[]): string | null {
   const cell = cells.find((one) => one.field === 'partNumber');
   const text = cell?.text.trim().replace(/\s+/g, ' ') ?? '';
-  if (!cell || text === '' || NO_NUMBER.test(text)) return null;
+  if (!cell || text === '' || NO_NUMBER.test(text) || SUPPLIERS.test(text)) return null;
   if (cell.codes.length === 1 && cell.codes[0]?.text === text) return text;
-  return isDescription(cell, text) ? null : text.replace(/\s*\([^)]* type\)$/i, '');
+  return isDescription(cell) ? null : text.replace(/\s*\([^)]* type\)$/i, '').replace(/\s\/\s\d$/, '');
 }
 
 /** `100 nF`, `2.54 mm header`, `Custom HAT` in the column of part numbers are no numbers. */
-function isDescription(cell: Cell, text: string): boolean {
+export function isDescription(cell: Cell): boolean {
+  const text = cell.text.trim().replace(/\s+/g, ' ');
+  if (text === '' || NO_NUMBER.test(text)) return false;
   if (!/\d/.test(text)) return /\s/.test(text) || !/[A-Z].*[-_/].*|^[A-Z]{4,}$/.test(text);
-  const blocks = text.split(/[\s,]+/);
-  const stated = cell.atoms.filter((atom) => understood(atom));
-  if (blocks.length === 1) return stated.length > 0 && cell.atoms.every((atom) => understood(atom)) && /[A-Za-zΩµ%]/.test(text) && !/^\d+[-./]/.test(text) && text.length < 12;
+  const atoms = cell.atoms.filter((atom) => atom.type !== 'break');
+  const stated = atoms.filter((atom) => (atom.type === 'quantity' && atom.quantity.form !== 'bare') || atom.type === 'package' || atom.type === 'dielectric');
+  if (!/[\s,]/.test(text)) return atoms.length > 0 && atoms.length === stated.length && cell.codes.length === 0 && atoms.some((atom) => atom.type === 'quantity');
+  if (stated.length >= 2 && cell.codes.length === 0 && /(?:^|\s)\d*[.,]?\d+\s?[pnuµkKMRΩ]/.test(text)) return true;
   const measured = cell.atoms.some((atom) => atom.type === 'quantity' && atom.quantity.form === 'unit' && /\s|^.{0,8}$/.test(text.slice(atom.start - 1, atom.start) || ' ') && atom.quantity.unit !== 'other' && atom.quantity.unit !== 'degC' && atom.quantity.unit !== 'pins');
   const words = cell.atoms.filter((atom) => atom.type === 'word' && atom.meaning.kinds.length > 0).length;
+  if (cell.codes.length === 0 && words > 0 && atoms.every(understood) && !/[A-Z]{2,}\d|\d[A-Z]/.test(text)) return true;
   return (measured && words > 0) || /\bseries\b|\bor\b/i.test(text) || words >= 2 || (measured && cell.codes.length === 0 && cell.atoms.every((atom) => understood(atom)));
 }
 
@@ -43,8 +49,8 @@ function understood(atom: Atom): boolean {
 }
 
 /** Numbers that were known by grammar or series, where their kind fits: `Pull-up for DS18B20` is a resistor all the same. */
-function fromCodes(kind: Kind, cells: readonly Cell[]): string | null {
-  for (const field of ['value', 'text', 'description', 'category', 'device', 'supplierNumber'] as const) {
+function fromCodes(kind: Kind, cells: readonly Cell[], fields: readonly Cell['field'][]): string | null {
+  for (const field of fields) {
     const cell = cells.find((one) => one.field === field);
     for (const code of cell?.codes ?? []) {
       if (field === 'supplierNumber' && !code.decoded) continue;
@@ -53,6 +59,8 @@ function fromCodes(kind: Kind, cells: readonly Cell[]): string | null {
   }
   return null;
 }
+
+const IN_WORDS = ['value', 'text', 'description', 'category'] as const;
 
 function aside(cell: Cell | undefined, start: number): boolean {
   return cell?.atoms.some((atom) => atom.type === 'word' && atom.meaning.aside && atom.start < start) ?? false;
@@ -97,11 +105,12 @@ function shaped(block: string, inside: readonly Atom[], strictness: 'loose' | 's
   if (/[a-z]{3}/.test(block.replace(/[xX]{2,}/g, '')) || inside.some((atom) => atom.type === 'grid')) return false;
   if (inside.some((atom) => atom.type === 'word' && atom.meaning.kinds.length > 0 && atom.end - atom.start > 2 && atom.meaning.kinds.some((one) => related(one, kind)))) return false;
   if (strictness === 'loose') return block.length >= 4;
+  if (/^[A-Z]{2,}[A-Z0-9]*(?:-[A-Z0-9]+){2,}$/.test(block) && block.length >= 7) return true;
   return block.length >= 6 && digits >= 3 && unknown.some((atom) => /\d/.test(block.slice(atom.start - (inside[0]?.start ?? 0), atom.end - (inside[0]?.start ?? 0))) || atom.end - atom.start >= 2) && !/_/.test(block);
 }
 
 /** `6500/1`, `1734081-1`, `713-1424/037-000`: figures with a stroke between them. */
 function numbersOnly(block: string, strictness: 'loose' | 'strict', kind: Kind): boolean {
-  if (!/\d[-/.]\d/.test(block) || block.length < 6 || /^\d+[.,]\d+$/.test(block)) return false;
+  if (!/\d[-/.]\d/.test(block) || block.length < 6 || /^(?:\d{1,3}[.,]\d+|\d+[.,]\d{1,3})$/.test(block)) return false;
   return ACTIVE.has(kind) || (strictness === 'strict' && (kind === 'connector' || kind === 'header' || kind === 'switch' || kind === 'led' || kind === 'display') && block.length >= 8);
 }

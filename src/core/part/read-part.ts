@@ -4,7 +4,7 @@ import { decideKind, type KindReading } from './decide-kind.ts';
 import type { Doubt } from './doubt.ts';
 import { READ_FIELDS, type PartHints } from './hints.ts';
 import type { Fact, FactKey, Facts, Kind, Part } from './part.ts';
-import { settlePartNumber } from './part-number.ts';
+import { isDescription, settlePartNumber } from './part-number.ts';
 import { settleWords } from './settle-words.ts';
 import { settlePackage } from './settle-package.ts';
 import { settleRatings, settleTolerance } from './settle-ratings.ts';
@@ -46,7 +46,9 @@ function cellsOf(text: string, hints: PartHints): Cell[] {
   const { fields } = hints;
   const given = fields ? READ_FIELDS.filter((field) => (fields[field] ?? '').trim() !== '') : [];
   if (!fields || given.length === 0) return text.trim() === '' ? [] : [readCell('text', text)];
-  return given.map((field) => readCell(field, fields[field] ?? ''));
+  const cells = given.map((field) => readCell(field, fields[field] ?? ''));
+  // words under a header of part numbers are read as words
+  return cells.map((cell) => (cell.field === 'partNumber' && isDescription(cell) ? readCell('text', fields['partNumber'] ?? '') : cell));
 }
 
 function joined(cells: readonly Cell[]): string {

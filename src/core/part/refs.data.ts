@@ -5,7 +5,7 @@ import type { Kind } from './part.ts';
  * practice. The weight says how far the letter alone is to be trusted: `R`, `C` much, `X`, `P`, `T` little.
  */
 export const REF_ROWS: readonly (readonly [letters: string, kind: Kind, weight: number])[] = [
-  ['R RES RA RB RC RD RE RG RH RS', 'resistor', 5], ['RN RP RNET RPACK', 'resistor-network', 6], ['RV VR POT TRIM P', 'potentiometer', 3],
+  ['R RES RA RB RC RD RE RG RH RS', 'resistor', 5], ['RN RP RNET RPACK', 'resistor-network', 6], ['RV VR', 'potentiometer', 2.4], ['POT TRIM P', 'potentiometer', 3],
   ['RT TH NTC PTC', 'thermistor', 6], ['MOV VDR VAR', 'varistor', 6],
   ['C CAP CP CE CC', 'capacitor', 5], ['CN', 'connector', 4],
   ['L IND', 'inductor', 4], ['FB FER', 'ferrite', 6], ['T TR TRF', 'transformer', 2],
@@ -18,5 +18,5 @@ export const REF_ROWS: readonly (readonly [letters: string, kind: Kind, weight: 
   ['BT BAT BATT', 'battery', 5], ['B G', 'battery', 2], ['MK MIC', 'sensor', 5], ['BZ LS SP SPK BUZ', 'speaker', 5], ['TP', 'testpoint', 6],
   ['SJ JMP LK LINK', 'jumper', 5], ['FID FD FM PASS', 'not-a-part', 5], ['MH', 'not-a-part', 5], ['HW MP HS', 'mechanical', 4],
   ['W CBL', 'wire', 3], ['M MOT', 'other', 3], ['A', 'module', 1], ['SEN', 'sensor', 5], ['OK OPTO', 'ic', 5],
-  ['LOGO', 'not-a-part', 6],
+  ['LOGO', 'not-a-part', 6], ['ANT AE E', 'other', 3], ['SSR', 'relay', 6],
 ];

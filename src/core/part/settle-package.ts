@@ -1,7 +1,7 @@
 import type { Cell } from './cell.ts';
 import type { Doubt } from './doubt.ts';
 import { PARENT } from './kinds.data.ts';
-import { readFootprint, type PackageReading } from './package.ts';
+import type { PackageReading } from './package.ts';
 import { BATTERY_SIZES, TANTALUM_CASES } from './packages.data.ts';
 import type { Fact, Kind } from './part.ts';
 import type { Settled } from './settle-value.ts';
@@ -45,9 +45,8 @@ function differ(a: string, b: string): boolean {
 }
 
 function inCell(cell: Cell, kind: Kind, technology: string | null): string | null {
-  const drawn = cell.field === 'package' || cell.field === 'footprint' || cell.field === 'device';
-  if (drawn) {
-    const reading = readFootprint(cell.text);
+  if (cell.drawn) {
+    const reading = cell.drawn;
     const named: Named | null = reading.name === null ? null : { name: reading.name, ...(reading.of ? { of: reading.of } : {}), ...(reading.other ? { other: reading.other } : {}) };
     if (named && counts(named, kind) && (cell.field !== 'device' || !/^\d{4}$/.test(named.name) || CHIPS.has(kind))) return spelled(named, kind, technology);
     if (cell.field !== 'package') return null;

@@ -74,8 +74,9 @@ function inText(cell: Cell, key: 'voltage' | 'power' | 'current', unit: string):
   return { quantity: first, doubt };
 }
 
-/** `680 mΩ @ 10 V`: what stands behind the mark is the condition of a measurement. */
+/** `680 mΩ @ 10 V` is the condition of a measurement, `12 V input` the place where it is used. */
 function isCondition(text: string, quantity: Quantity): boolean {
+  if (quantity.unit === 'V' && /^\s*(?:in(?:put)?|out(?:put)?|rail|supply|bus|line|net|bias|Eingang|Ausgang)\b/i.test(text.slice(quantity.end))) return true;
   return /(?:@|\bat)\s*$/.test(text.slice(0, quantity.start));
 }
 

@@ -120,11 +120,19 @@ function interpret(quantity: Quantity, kind: Kind, unit: string, cell: Cell, ind
   const expected = cell.field === 'value' || cell.field === 'text' || cell.field === 'partNumber';
   if (quantity.form === 'rkm' && quantity.unit === 'ohm' && (unit === 'F' || unit === 'H')) return expected ? figures(quantity, cell, unit) : null;
   if (quantity.unit !== null) return null;
+  if (quantity.note === 'lost') return lost(quantity, cell, unit);
   if (quantity.form === 'bare') return bareValue(quantity, kind, unit, cell, index);
   if (quantity.note === 'pins' && unit !== 'F') return null;
   const fits = { ohm: quantity.power >= 0 || quantity.power === -3, F: quantity.power < 0, H: quantity.power < 0, Hz: quantity.power >= 3, V: false, A: quantity.power === -3 }[unit] ?? false;
   if (fits) return { value: quantity.value, rank: 1, ...plain, doubt: quantity.power === -3 && quantity.form === 'prefix' && unit !== 'A' ? assumed(quantity, cell, unit) : null };
   return unit === 'F' && expected && quantity.power >= 3 ? figures(quantity, cell, unit) : null;
+}
+
+/** `4700\ufffd`: the mark that an encoding destroyed was Ω on a resistor, µ on a capacitor. */
+function lost(quantity: Quantity, cell: Cell, unit: string): Candidate | null {
+  if (unit !== 'ohm' && unit !== 'F' && unit !== 'H') return null;
+  const value = unit === 'ohm' ? quantity.value : multiply(quantity.value, MICRO);
+  return { value, rank: 1, quantity, letter: null, doubt: assumed(quantity, cell, unit) };
 }
 
 function assumed(quantity: Quantity, cell: Cell, unit: string): Doubt {

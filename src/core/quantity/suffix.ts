@@ -31,6 +31,11 @@ for (const [letter, power] of [['U', -6], ['N', -9], ['P', -12], ['R', 0], ['r',
 }
 for (const word of ['mfd', 'mmf', 'mf']) FOLDED.set(word, { unit: 'F', power: word === 'mmf' ? -12 : -6, note: null, other: word === 'mf' ? -3 : null });
 EXACT.set('mF', { unit: 'F', power: -3, note: null, other: -6 });
+// a character that an encoding destroyed (U+FFFD) stood for µ or Ω: the kind must say which
+EXACT.set('\ufffd', { unit: null, power: 0, note: 'lost', other: null });
+EXACT.set('\ufffdF', { unit: 'F', power: -6, note: 'lost', other: null });
+EXACT.set('\ufffdH', { unit: 'H', power: -6, note: 'lost', other: null });
+for (const [prefix, power] of [['k', 3], ['K', 3], ['M', 6]] as const) EXACT.set(`${prefix}\ufffd`, { unit: 'ohm', power, note: 'lost', other: null });
 EXACT.set('P', { unit: null, power: -12, note: 'pins', other: null });
 
 function addRow(row: UnitRow): void {
