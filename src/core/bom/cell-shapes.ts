@@ -39,6 +39,11 @@ export function isPrice(cell: string): boolean {
   return /^(?:[$€£¥]\s?\d[\d.,]*|\d[\d.,]*\s?(?:[$€£¥]|eur|usd|chf|kr))$/i.test(text) || /^\d+[.,]\d{2,5}$/.test(text);
 }
 
+/** A number that only a shop gives: `296-24465-1-ND`, `C15127`. */
+export function isShopNumber(cell: string): boolean {
+  return /^(?:\S+-ND|C\d{4,8})$/i.test(cell.trim());
+}
+
 export function isSupplierNumber(cell: string): boolean {
   return /^(?:\S+-ND|C\d{3,8}|\d{3}-[A-Z0-9][\w./-]+|\d{7}|\d{2,3}-\d{2,4})$/i.test(cell.trim());
 }

@@ -1,4 +1,4 @@
-import { isBlank, isCount, isFootprintCell, isLink, isPartNumber, isPrice, isRefsCell, isSequence, isSizeCell, isSupplierNumber, isValueCell, isWords, isYesOrNo, share } from './cell-shapes.ts';
+import { isBlank, isCount, isFootprintCell, isLink, isPartNumber, isPrice, isRefsCell, isSequence, isShopNumber, isSizeCell, isSupplierNumber, isValueCell, isWords, isYesOrNo, share } from './cell-shapes.ts';
 import type { ColumnEvidence, ColumnGuess, ColumnRole } from './columns.ts';
 import { readItemText } from './item-text.ts';
 import { headerFacts, headerMeanings } from './read-header.ts';
@@ -28,7 +28,7 @@ export function guessColumns(header: readonly string[] | null, rows: readonly (r
   const bids = columns.flatMap((cells, column) => bidsFor(column, header?.[column] ?? '', cells, header !== null, told));
   const won = award(agreeing(bids, columns));
   const guesses = columns.map((_, column) => guessOf(column, header?.[column] ?? '', won.get(column)));
-  return withLeadingRefs(header === null ? withoutHeader(guesses, columns) : withValue(guesses, bids), columns);
+  return withLeadingRefs(header === null ? withoutHeader(guesses, columns) : settleHeaded(guesses, bids), columns);
 }
 
 /** Columns of a table: those of its header, more where most rows are wider. */
@@ -50,8 +50,8 @@ function bidsFor(column: number, header: string, cells: readonly string[], heade
   if (headed && ratingOf(header)) return [{ column, role: 'stock-mark', score: 1, evidence: 'header' }];
   const empty = cells.every(isBlank) ? 0.4 : 0;
   if (headed && header.trim()) {
-    return headerMeanings(header).map(({ role, strength }, order) => {
-      const fit = fitOf(role, cells, order === 0 && strength > 0.9);
+    return headerMeanings(header).map(({ role, strength, maybe }, order) => {
+      const fit = fitOf(role, cells, order === 0 && strength > 0.9 && !maybe);
       return { column, role, score: strength + fit - empty, evidence: strength < 0.7 ? 'header-part' : fit > 0.2 ? 'header-and-cells' : 'header' };
     });
   }
@@ -70,7 +70,8 @@ function fitOf(role: ColumnRole, cells: readonly string[], sure: boolean): numbe
     case 'quantity': return isSequence(cells) && said.length > 3 && !sure ? -0.9 : share(cells, isCount) * 0.6 - 0.4;
     case 'index': return isSequence(cells) ? 0.5 : -0.6;
     case 'value': return share(cells, isValueCell) * 0.3 - (share(cells, isLink) > 0.5 ? 1 : 0);
-    case 'partNumber': return share(cells, isPartNumber) * 0.25 - (share(cells, isWords) > 0.7 ? 0.2 : 0);
+    case 'partNumber': return share(cells, isPartNumber) * 0.25 - (share(cells, isWords) > 0.7 ? 0.2 : 0) - share(cells, isShopNumber) * 0.6;
+    case 'supplierNumber': return share(cells, isShopNumber) * 0.3;
     case 'description': return share(cells, isWords) * 0.25;
     case 'footprint': return share(cells, isFootprintCell) * 0.2;
     case 'package': return share(cells, isSizeCell) * 0.2;
@@ -138,13 +139,23 @@ function withLeadingRefs(guesses: ColumnGuess[], columns: readonly (readonly str
   return guesses.map((guess, column) => (guess.role === 'description' && leads(column) ? { ...guess, refsLead: true } : guess));
 }
 
-/** With references but no value column, the column that may also be a value is it. */
-function withValue(guesses: ColumnGuess[], bids: readonly Bid[]): ColumnGuess[] {
-  if (!guesses.some((guess) => guess.role === 'refs') || guesses.some((guess) => guess.role === 'value')) return guesses;
+/** What the columns of a headed table say of each other. */
+function settleHeaded(guesses: readonly ColumnGuess[], bids: readonly Bid[]): ColumnGuess[] {
+  const has = (role: ColumnRole, but = 0): boolean => guesses.some((guess) => guess.role === role && guess.column !== but);
   const best = bids
     .filter((bid) => bid.role === 'value' && ['description', 'other', 'note', 'device'].includes(guesses[bid.column]?.role ?? ''))
     .sort((a, b) => b.score - a.score)[0];
-  return best ? guesses.map((guess) => (guess.column === best.column + 1 ? { ...guess, role: 'value', evidence: best.evidence, ...headerFacts(guess.header) } : guess)) : guesses;
+  return guesses.map((guess) => {
+    // with references but no value, the column that may also be a value is it
+    if (has('refs') && !has('value') && guess.column - 1 === best?.column) return { ...guess, role: 'value', evidence: best.evidence, ...headerFacts(guess.header) };
+    // a name beside references and values is that of a symbol in a library
+    if (/^name$/i.test(guess.header) && ['partNumber', 'description'].includes(guess.role) && has('refs') && has('value')) return { ...guess, role: 'device' };
+    // a stock number beside a maker, where nothing else is his part number, is his
+    if (/^(?:sku|catalog(?:ue)? (?:no\.?|number)|stock code)$/i.test(guess.header) && has('maker') && !has('partNumber') && !has('supplier')) return { ...guess, role: 'partNumber' };
+    // a column without a header is read only where no other describes the part
+    if (guess.header === '' && guess.evidence === 'cells' && has('description', guess.column)) return { ...guess, role: 'other', confidence: 0 };
+    return guess;
+  });
 }
 
 /** Without a header several columns of numbers tell nothing of quantities: then none is taken for one. */

@@ -6,14 +6,21 @@ import { HEADER_WORDS } from './header-words.data.ts';
 export interface HeaderMeaning {
   readonly role: ColumnRole;
   readonly strength: number;
+  /** the word has other meanings too: the cells must show this one */
+  readonly maybe?: true;
+}
+
+interface Meaning {
+  readonly role: ColumnRole;
+  readonly maybe: boolean;
 }
 
 const LETTERS: Readonly<Record<string, string>> = { ß: 'ss', æ: 'ae', œ: 'oe', ø: 'o', ł: 'l', đ: 'd', ı: 'i' };
 
-const MEANINGS: ReadonlyMap<string, readonly ColumnRole[]> = ((): Map<string, ColumnRole[]> => {
-  const map = new Map<string, ColumnRole[]>();
-  for (const [role, words] of HEADER_WORDS) {
-    for (const word of words.split('|').map(normaliseHeader)) map.set(word, [...(map.get(word) ?? []), role]);
+const MEANINGS: ReadonlyMap<string, readonly Meaning[]> = ((): Map<string, Meaning[]> => {
+  const map = new Map<string, Meaning[]>();
+  for (const [role, words, weight] of HEADER_WORDS) {
+    for (const word of words.split('|').map(normaliseHeader)) map.set(word, [...(map.get(word) ?? []), { role, maybe: weight === 'maybe' }]);
   }
   return map;
 })();
@@ -42,22 +49,27 @@ export function headerMeanings(header: string): HeaderMeaning[] {
   if (!whole) return [];
   const bare = normaliseHeader(header.replace(/[([][^)\]]*[)\]]/g, ' '));
   const exact = MEANINGS.get(whole) ?? MEANINGS.get(whole.replace(/ no$/, '')) ?? MEANINGS.get(bare) ?? MEANINGS.get(whole.replace(/^(\d+|no) | \d+$/g, ''));
-  if (exact) return exact.map((role, order) => ({ role, strength: 1 - order * 0.05 }));
+  if (exact) return exact.map(({ role, maybe }, order) => ({ role, strength: 1 - order * 0.05 + (saysMaker(whole) && role === 'partNumber' ? 0.2 : 0), ...(maybe ? { maybe } : {}) }));
   return partMeanings(bare || whole);
+}
+
+/** A header that speaks of the maker, not of a shop. */
+function saysMaker(text: string): boolean {
+  return /\b(?:manuf|mf|mfg|mfr|manf|maker|mpn|hersteller|fabri[ck]ant)/.test(text);
 }
 
 /** The longest known phrases inside a longer header; a later phrase outweighs an earlier one, as heads of noun phrases do. */
 function partMeanings(text: string): HeaderMeaning[] {
   const words = text.split(' ');
-  const supplierNumber = /\b(pn|part|no|number|sku|nr|id|stock code)\b/.test(text) && !/\b(manuf|mf|mfg|mfr|manf|maker|mpn)/.test(text) && words.length > 1;
+  const supplierNumber = /\b(pn|part|no|number|sku|nr|id|stock code)\b/.test(text) && !saysMaker(text) && words.length > 1;
   if (/\b(price|cost|preis|prix|precio|usd|eur|stock price)\b/.test(text)) return [{ role: 'price', strength: 0.9 }];
   for (let size = words.length - 1; size > 0; size -= 1) {
     for (let at = words.length - size; at >= 0; at -= 1) {
       const phrase = words.slice(at, at + size).join(' ');
       const roles = WHOLE_ONLY.has(phrase) ? undefined : MEANINGS.get(phrase);
       if (!roles) continue;
-      const made = roles.map((role, order) => ({ role, strength: 0.6 - order * 0.05 }));
-      return supplierNumber && roles.includes('partNumber') ? [{ role: 'supplierNumber', strength: 0.6 }, ...made] : made;
+      const made = roles.map(({ role }, order) => ({ role, strength: 0.6 - order * 0.05 }));
+      return supplierNumber && made.some(({ role }) => role === 'partNumber') ? [{ role: 'supplierNumber', strength: 0.9 }, ...made] : made;
     }
   }
   return supplierNumber && /\b(pn|part no|part number|sku|part)\b/.test(text) ? [{ role: 'supplierNumber', strength: 0.6 }] : [];

@@ -2,6 +2,7 @@ import type { Doubt } from '#core/part/doubt.ts';
 import { readPart } from '#core/part/read-part.ts';
 import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import type { ReadRow } from './bom.ts';
+import { isLink } from './cell-shapes.ts';
 import type { ColumnGuess } from './columns.ts';
 import { fittedCellSaysNo, notFittedCell, saysNotFitted } from './fitted.ts';
 import { readLeadingRefs } from './item-text.ts';
@@ -104,6 +105,6 @@ function supplierOf(cells: readonly RoleCell[]): string | null {
 
 /** What a person wrote of the part, cells in their order, repeats left out. */
 function textOf(cells: readonly RoleCell[], rest: string): string {
-  const said = cells.filter(({ column }) => PART_ROLES.has(column.role) && column.role !== 'supplierNumber').map(({ text }) => text);
+  const said = cells.filter(({ column, text }) => PART_ROLES.has(column.role) && column.role !== 'supplierNumber' && !isLink(text)).map(({ text }) => text);
   return [...new Set(rest ? [rest, ...said] : said)].join(' ');
 }

@@ -15,7 +15,7 @@ export interface RefsReading {
 const REF = /^([A-Z_]{1,12}\$?)(\d{1,9})([A-Z]?)$/i;
 const RANGE = /^([A-Z_]{1,12}\$?)(\d{1,9})\s*(?:-|–|—|−|…|\.{2,3}|~|\bto\b|\bbis\b|:)\s*([A-Z_]{1,12}\$?)?(\d{1,9})$/i;
 /** what stands in a cell of references when there are none */
-const NONE = /^(?:[-–—~?.*x]+|n\/?a|none|nil|tbd|no ref|keine?|without)$/i;
+const NONE = /^(?:[-–—~?.*x]+|n\/?a|none|nil|tbd|ref\*+|no ref|keine?|without)$/i;
 
 /** Whether a text has the shape of a reference: letters of a class, then a number. `R12`, `LED3`, `IC1A`. */
 export function isRef(text: string): boolean {

@@ -1,7 +1,7 @@
 import type { Kind } from '#core/part/part.ts';
 import { KINDS } from '#core/part/part.ts';
 import type { PartHints, ReadField } from '#core/part/hints.ts';
-import { isBlank } from './cell-shapes.ts';
+import { isBlank, isLink } from './cell-shapes.ts';
 import type { ColumnGuess, ColumnRole } from './columns.ts';
 
 /** A cell that says something, with what its column means. */
@@ -37,7 +37,7 @@ export function partFields(cells: readonly RoleCell[]): NonNullable<PartHints['f
   const unitCell = cellsOf(cells, 'unit').find((text) => UNIT.test(text));
   const fields: Partial<Record<ReadField, string>> = {};
   for (const role of FIELD_ROLES) {
-    const texts = cells.filter(({ column }) => column.role === role).map(({ column, text }) => withUnit(text, column, unitCell));
+    const texts = cells.filter(({ column, text }) => column.role === role && !isLink(text)).map(({ column, text }) => withUnit(text, column, unitCell));
     if (texts.length > 0) fields[role] = texts.join(', ');
   }
   return fields;
