@@ -24,7 +24,7 @@ export interface Quantity {
 const FRACTION = /(\d+)\/(\d+)\s?-?[wW](?:att|atts|ATT|ATTS)?(?![A-Za-z0-9])/y;
 const RKM = /(\d{1,4})([pnuµmkKMGTRrLVvUNPE])(\d{1,3})(?:\s?(Ω|[oO]hms?|OHMS?|[FHVA](?:z|Z)?))?([BCDFGJKMZ](?![A-Za-z]))?(?![\d.]|[A-Za-z]{1}[A-Za-z0-9])/y;
 const RKM_LEADING = /([RrpnuLkK])(\d+)([BCDFGJKMZ])?(?![A-Za-z0-9.])/y;
-const PLAIN = new RegExp(String.raw`(±|\+\/-\s?|\+-|[+-])?\s?(${NUMBER_PATTERN})(?:([ \-_]?)([A-Za-zΩ%°℃µ"~=オームピン極\ufffd]+(?:\/(?:K|°?C|W))?)|([ -]?)(%|"))?`, 'y');
+const PLAIN = new RegExp(String.raw`(±|\+\/-\s?|\+-|[+-])?\s?(${NUMBER_PATTERN})(?:([ \-_]?)(ppm\/°?[CK]|K\/W|[A-Za-zΩ%°℃µ"~=オームピン極\ufffd]+)|([ -]?)(%|"))?`, 'y');
 const RKM_POWERS: Readonly<Record<string, number>> = {
   p: -12, n: -9, u: -6, 'µ': -6, m: -3, k: 3, K: 3, M: 6, G: 9, T: 12, R: 0, r: 0, E: 0, L: -3, V: 0, v: 0, U: -6, N: -9, P: -12,
 };

@@ -32,7 +32,7 @@ export interface UnitRow {
 }
 
 export const UNIT_ROWS: readonly UnitRow[] = [
-  { unit: 'ohm', spellings: ['Ω', 'ohm', 'ohms', 'Ohm', 'Ohms', 'ohmios', 'ohmia', 'ohmin', 'オーム', 'R'], smallest: -3, largest: 12, upperM: 6 },
+  { unit: 'ohm', spellings: ['Ω', 'ohm', 'ohms', 'Ohm', 'Ohms', 'ohmios', 'ohmia', 'ohmin', 'オーム', 'R'], smallest: -6, largest: 12, upperM: 6 },
   { unit: 'F', spellings: ['F', 'Farad', 'farad', 'farads', 'FD'], smallest: -15, largest: 0, upperM: -6 },
   { unit: 'H', spellings: ['H', 'Henry', 'henry', 'Hy', 'HY'], smallest: -12, largest: 0, upperM: -3 },
   { unit: 'Hz', spellings: ['Hz', 'hertz', 'c/s'], smallest: 0, largest: 9, upperM: 6 },
