@@ -1,27 +1,30 @@
 import type { Fact } from '#core/part/part.ts';
 import type { Bag } from '#core/stock/stock.ts';
 import { fold, wordsOf } from './fold.ts';
+import { numberKeys } from './part-numbers.ts';
 
 /** Everything that a bag can be found by, apart from its number. */
 export interface Terms {
   readonly facts: readonly Fact[];
   readonly words: ReadonlySet<string>;
+  /** the part number as `serve` compares it */
+  readonly numbers: ReadonlySet<string>;
 }
 
-/** What its part says, and where it lies. */
-export function termsOf(bag: Bag): Terms {
-  const { facts, words } = partTerms(bag);
-  return { facts, words: new Set([...words, ...placeWords(bag)]) };
+/** The words of what its part says, and of where it lies. */
+export function allWords(bag: Bag): Set<string> {
+  return new Set([...partTerms(bag).words, ...placeWords(bag)]);
 }
 
 /** Text, part code, kind, part number with its digits first, and every fact that is a word: maker, package, colour, … */
-export function partTerms({ part: { facts, kind, text }, code }: Bag): Terms {
+export function partTerms({ part, code }: Bag): Terms {
+  const { facts, kind, text } = part;
   const words = wordsOf(text);
   words.add(codeWord(code));
   for (const word of wordsOf(kind)) words.add(word);
   for (const fact of Object.values(facts)) if (fact && fact.unit === null && fact.key !== 'partNumber') for (const word of wordsOf(fact.value)) words.add(word);
   if (facts.partNumber) for (const word of numberWords(facts.partNumber.value)) words.add(word);
-  return { facts: Object.values(facts).filter((fact) => fact !== undefined), words };
+  return { facts: Object.values(facts).filter((fact) => fact !== undefined), words, numbers: numberKeys(part) };
 }
 
 /** Part codes are words of their own sort, so that `R-0805` finds codes that begin so, not every text that does. */

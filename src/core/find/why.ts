@@ -3,7 +3,7 @@ import { factText } from '#core/serve/fact-text.ts';
 import type { Bag } from '#core/stock/stock.ts';
 import { fold, wordsOf } from './fold.ts';
 import type { Ask } from './read-query.ts';
-import { termsOf } from './terms.ts';
+import { allWords } from './terms.ts';
 import { mostSlips, slipsBetween } from './typo.ts';
 import { hasFact } from './ways.ts';
 
@@ -100,7 +100,7 @@ function whyWord(bag: Bag, word: string, typed: string): Why | null {
   if (code.startsWith(word)) return why('code-begins', { code: bag.code, typed });
   const supplier = bag.suppliers?.find((name) => begins(wordsOf(name), word));
   if (supplier !== undefined) return why('supplier', { supplier });
-  return begins(termsOf(bag).words, word) ? why('word', { typed }) : null;
+  return begins(allWords(bag), word) ? why('word', { typed }) : null;
 }
 
 function begins(words: ReadonlySet<string>, start: string): boolean {
@@ -110,5 +110,5 @@ function begins(words: ReadonlySet<string>, start: string): boolean {
 /** The word of the bag that was probably meant, or null. */
 function meantWord(bag: Bag, typed: string): string | null {
   const slips = mostSlips(typed);
-  return [...termsOf(bag).words].find((word) => Math.abs(word.length - typed.length) <= slips && slipsBetween(word, typed, slips) <= slips) ?? null;
+  return [...allWords(bag)].find((word) => Math.abs(word.length - typed.length) <= slips && slipsBetween(word, typed, slips) <= slips) ?? null;
 }
