@@ -80,7 +80,7 @@ function enter(books: Books, { path, body }: Post, answer: Readonly<Record<strin
 }
 
 /** Sends again, with the same ids, what got no answer before the server died. */
-async function settle(url: string, books: Books): Promise<void> {
+export async function settle(url: string, books: Books): Promise<void> {
   for (const post of books.open.values()) {
     if (!(await send(url, post, books))) throw new Error('the server is gone while nobody killed it');
   }

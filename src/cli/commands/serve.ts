@@ -1,3 +1,4 @@
+import { flushCompileCache } from 'node:module';
 import { serveLab, isLoopback } from '#server/start.ts';
 import { cliText } from '#say/en/cli.ts';
 import { defineCommand, ENDED, refused, wrongUsage } from '../command.ts';
@@ -34,6 +35,7 @@ export const command = defineCommand({
       if (!isLoopback(host)) terminal.say(cliText('serve-open-network', { host }));
       terminal.out(cliText('serving', { url: served.url }));
       if (options.open) openPage(served.url);
+      flushCompileCache(); // a server may run for weeks, or be killed: the next start is to be fast all the same
       await stop;
       await served.stop();
       terminal.say(cliText('stopped'));

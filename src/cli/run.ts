@@ -1,0 +1,72 @@
+import { readArguments } from './arguments.ts';
+import type { Command, Ending } from './command.ts';
+import { COMMANDS } from './command-list.ts';
+import { commandHelp, programHelp } from './help.ts';
+import { nearestName } from './nearest-name.ts';
+import { processTerminal, type Terminal } from './terminal.ts';
+import { homeFolder } from '#db/home.ts';
+import { Refused } from '#db/refused.ts';
+import { cliText } from '#say/en/cli.ts';
+import { refusalText } from '#say/en/refusals.ts';
+
+/** Says how a command ended; answers the exit status. */
+function sayEnding(ending: Ending, command: Command, terminal: Terminal): number {
+  if (ending.status === 1 && ending.refusal) terminal.say(`bagatelle: ${refusalText(ending.refusal)}`);
+  if (ending.status === 2) {
+    terminal.say(`bagatelle: ${ending.wrong}`);
+    terminal.say(cliText('usage', { usage: command.usage.split('\n')[0] ?? '', name: command.name }));
+  }
+  return ending.status;
+}
+
+async function runCommand(command: Command, args: readonly string[], terminal: Terminal): Promise<number> {
+  const read = readArguments(args, command.options);
+  if (!read.ok) return sayEnding({ status: 2, wrong: read.wrong }, command, terminal);
+  if (read.help) {
+    terminal.out(commandHelp(command));
+    return 0;
+  }
+  return sayEnding(await command.run({ words: read.words, options: read.options, terminal }), command, terminal);
+}
+
+async function main(args: readonly string[], terminal: Terminal): Promise<number> {
+  const [name = 'help', ...rest] = args;
+  const helpWanted = ['help', '--help', '-h'].includes(name);
+  const wanted = helpWanted ? rest[0] : name;
+  if (wanted === undefined) {
+    const commands = await Promise.all(Object.values(COMMANDS).map((load) => load()));
+    terminal.out(programHelp(commands, homeFolder()));
+    return 0;
+  }
+  const load = Object.hasOwn(COMMANDS, wanted) ? COMMANDS[wanted] : undefined;
+  if (!load) {
+    const near = nearestName(wanted, Object.keys(COMMANDS)) ?? '';
+    terminal.say(`bagatelle: ${cliText('unknown-command', { command: wanted, near })}`);
+    return 2;
+  }
+  return runCommand(await load(), helpWanted ? ['--help'] : rest, terminal);
+}
+
+/** What nobody foresaw is our fault, and is said as such; the stack only where it is asked for. */
+function sayFault(error: unknown, terminal: Terminal): void {
+  terminal.say(`bagatelle: ${cliText('fault', { error: error instanceof Error ? error.message : String(error) })}`);
+  if (process.env['BAGATELLE_DEBUG'] && error instanceof Error) terminal.say(error.stack ?? '');
+}
+
+/** Runs the program; answers its exit status. What goes wrong is said in one line, never as a stack. */
+export async function run(args: readonly string[]): Promise<number> {
+  const terminal = processTerminal();
+  // a reader that has seen enough (`bagatelle find | head`) is no failure
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 1));
+  process.on('uncaughtException', (error) => {
+    sayFault(error, terminal);
+    process.exit(1);
+  });
+  try {
+    return await main(args, terminal);
+  } catch (error) {
+    if (error instanceof Refused) terminal.say(`bagatelle: ${refusalText(error.refusal)}`);
+    else sayFault(error, terminal);
+    return 1;
+  }
+}
