@@ -27,7 +27,7 @@ for (const size of [SMALL, { bags: 4, lines: 3, holds: 3, boards: 2, sparse: 2 }
       if (unsolved.proof === 'gap') solved += 1;
       if (tupleOf(problem, flowOf(problem, unsolved)).join() !== best.join()) worse += 1;
     }), runs(500, 10_000));
-    assert.ok(solved > 50 && worse > 10, `too few labs ask for the solver: ${solved} do, ${worse} are worse without it`);
+    assert.ok(solved > 50 && worse > 5, `too few labs ask for the solver: ${solved} do, ${worse} are worse without it`);
   });
 }
 

@@ -1,27 +1,33 @@
 import { AIMS } from '#core/kit/aims.ts';
 import { uncontended } from '#core/kit/alone.ts';
 import { assemble } from '#core/kit/assemble.ts';
-import { completeBoards, flowProblem, wantsOf } from '#core/kit/boards.ts';
+import { completeBoards } from '#core/kit/boards.ts';
+import { byFlow } from '#core/kit/by-flow.ts';
 import { checkPlan } from '#core/kit/check-plan.ts';
-import { augment, noFlow, received, type Flow } from '#core/kit/flow.ts';
+import { received, type Flow } from '#core/kit/flow.ts';
 import { splitIndependent, type Group } from '#core/kit/groups.ts';
 import type { Demand, Plan } from '#core/kit/kit.ts';
 import type { Model, Solution } from '#core/kit/model.ts';
-import { costsOf, modelOf, readSolution, withAim, withFloor, withServed } from '#core/kit/model-of.ts';
+import { columnsOf, costsOf, modelOf, readSolution, withAim, withFloor, withServed } from '#core/kit/model-of.ts';
 import { problemOf, type Problem } from '#core/kit/problem.ts';
 import { withSpares } from '#core/kit/spares.ts';
 import type { SpareRule } from '#core/kit/spares.data.ts';
 import type { Stock } from '#core/stock/stock.ts';
-import { USUAL_LIMITS, type Limits } from '#solver/limits.ts';
+import type { Limits } from '#solver/limits.ts';
 import { solve } from '#solver/solve.ts';
 
 export interface PlanSettings {
   /** spares to take; none where absent */
   readonly spares?: readonly SpareRule[];
+  /** nodes for each solve, seconds for the whole plan */
   readonly limits?: Limits;
   /** another solver, for tests */
   readonly solve?: (model: Model, limits: Limits) => Promise<Solution>;
 }
+
+type Run = NonNullable<PlanSettings['solve']>;
+
+const PLAN_LIMITS: Limits = { nodes: 2000, seconds: 30 };
 
 /**
  * Plans kits for all open builds at once, on a snapshot: as many complete boards as the bags allow, build by build, then fewest
@@ -30,9 +36,7 @@ export interface PlanSettings {
 export async function planKit(stock: Stock, demands: readonly Demand[], settings: PlanSettings = {}): Promise<Plan> {
   const problem = problemOf(stock, demands);
   const boards = completeBoards(problem);
-  const flow: Flow = problem.lines.map(() => new Map());
-  let gap = 0;
-  for (const group of splitIndependent(problem)) gap = Math.max(gap, await planGroup(problem, group, boards, flow, settings));
+  const { flow, gap } = await takesOf(problem, boards, settings);
   const builds = assemble(stock, problem, flow, boards);
   const spared = settings.spares ? withSpares(builds, stock, settings.spares) : builds;
   const plan: Plan = { proof: gap === 0 ? 'optimal' : 'gap', gap, builds: spared };
@@ -41,29 +45,41 @@ export async function planKit(stock: Stock, demands: readonly Demand[], settings
   return plan;
 }
 
-/** Writes the takes of a group into the flow; answers with its gap. */
-async function planGroup(problem: Problem, group: Group, boards: readonly number[], flow: Flow, settings: PlanSettings): Promise<number> {
-  const simple = uncontended(problem, group);
-  if (simple) {
-    for (const [line, takes] of simple) flow[line] = takes;
-    return 0;
+/** Group by group: the closed form where it holds, else the solver, the small ones first, with a fair share of the time that is left. */
+async function takesOf(problem: Problem, boards: readonly number[], settings: PlanSettings): Promise<{ flow: Flow; gap: number }> {
+  const flow: Flow = problem.lines.map(() => new Map());
+  const contended: Group[] = [];
+  for (const group of splitIndependent(problem)) {
+    const simple = uncontended(problem, group);
+    if (simple) for (const [line, takes] of simple) flow[line] = takes;
+    else contended.push(group);
   }
-  const fallback = withoutSolver(problem, group, boards);
-  const { takes, gap } = await byStages(problem, group, boards, fallback, settings);
-  for (const line of group.lines) flow[line] = takes[line] ?? new Map();
-  return gap;
+  contended.sort((a, b) => a.lines.length * a.bags.length - b.lines.length * b.bags.length);
+  const limits = settings.limits ?? PLAN_LIMITS;
+  const end = performance.now() + limits.seconds * 1000;
+  let gap = 0;
+  for (const [at, group] of contended.entries()) {
+    const seconds = Math.max(0, end - performance.now()) / 1000 / (contended.length - at);
+    const planned = await byStages(problem, group, boards, { ...limits, seconds }, settings.solve ?? solve);
+    for (const line of group.lines) flow[line] = planned.takes[line] ?? new Map();
+    gap = Math.max(gap, planned.gap);
+  }
+  return { flow, gap };
 }
 
-/** One aim after the other: each solve may give up nothing of what the aims before it reached. */
-async function byStages(problem: Problem, group: Group, boards: readonly number[], fallback: Flow, settings: PlanSettings): Promise<{ takes: Flow; gap: number }> {
-  const limits = settings.limits ?? USUAL_LIMITS;
+/** One aim after the other: each solve may give up nothing of what the aims before it reached, and begins with what they found. */
+async function byStages(problem: Problem, group: Group, boards: readonly number[], limits: Limits, run: Run): Promise<{ takes: Flow; gap: number }> {
   const made = modelOf(problem, group, boards);
-  let model = withServed(made, group.lines.reduce((sum, line) => sum + received(fallback, line), 0));
-  let [gap, takes] = [0, fallback];
-  for (const aim of AIMS) {
+  let [gap, takes] = [0, byFlow(problem, group, boards)];
+  let model = withServed(made, group.lines.reduce((sum, line) => sum + received(takes, line), 0));
+  const stages = AIMS.flatMap((aim) => {
     const costs = costsOf(problem, group, made, aim);
-    if (!costs) continue;
-    const solution = await (settings.solve ?? solve)(withAim(model, costs), limits).catch(() => null);
+    return costs ? [{ aim, costs }] : [];
+  });
+  const end = performance.now() + limits.seconds * 1000;
+  for (const [at, { aim, costs }] of stages.entries()) {
+    const seconds = Math.max(LEAST_SECONDS, (end - performance.now()) / 1000 / (stages.length - at));
+    const solution = await run(withAim(model, costs), { ...limits, seconds, start: columnsOf(made, takes) }).catch(() => null);
     limits.signal?.throwIfAborted();
     if (solution === null || solution.values.length === 0) return { takes, gap: 1 };
     takes = readSolution(problem, made, solution);
@@ -73,12 +89,5 @@ async function byStages(problem: Problem, group: Group, boards: readonly number[
   return { takes, gap };
 }
 
-/** Complete boards, then fewest shorts, by flow alone: exact, and the plan where the solver gives nothing. */
-function withoutSolver(problem: Problem, group: Group, boards: readonly number[]): Flow {
-  const whole = flowProblem(problem);
-  const mine = noFlow(whole);
-  const only = (wants: readonly number[]): number[] => wants.map((want, line) => (group.lines.includes(line) ? want : 0));
-  augment(whole, mine, only(wantsOf(problem, boards)));
-  augment(whole, mine, only(problem.lines.map(({ need }) => need)));
-  return mine;
-}
+/** Less is not worth starting. */
+const LEAST_SECONDS = 0.05;

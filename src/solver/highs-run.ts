@@ -13,12 +13,13 @@ export interface RawAnswer {
 const FEASIBLE = 2; // kSolutionStatusFeasible
 
 /** Builds the model through the interface for arrays (text is read forgivingly, a typing error becomes another variable) and runs it. */
-export function runHighs(highs: Highs, model: Model, limits: Pick<Limits, 'nodes' | 'seconds'>): RawAnswer {
+export function runHighs(highs: Highs, model: Model, limits: Omit<Limits, 'signal'>): RawAnswer {
   return highs.withModel(dataOf(highs, model), (handle) => {
     handle.options.set({
       output_flag: false, time_limit: limits.seconds, mip_max_nodes: limits.nodes, random_seed: 0,
       mip_rel_gap: 0, mip_abs_gap: 1e-6, mip_feasibility_tolerance: 1e-9, primal_feasibility_tolerance: 1e-9,
     });
+    if (limits.start) handle.setSolution({ colValue: [...limits.start] });
     handle.run();
     return answerOf(highs, model, handle);
   });

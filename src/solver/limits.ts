@@ -4,6 +4,8 @@ export interface Limits {
   readonly seconds: number;
   /** gives up at once and ends the worker */
   readonly signal?: AbortSignal;
+  /** a known solution to begin with: the answer is never worse than it */
+  readonly start?: readonly number[];
 }
 
 export const USUAL_LIMITS: Limits = { nodes: 20_000, seconds: 60 };

@@ -28,7 +28,8 @@ class SolverThread {
     return new Promise((done, failed) => {
       this.#waiting.set(id, { done, failed });
       this.#worker.ref();
-      this.#worker.postMessage({ id, model, nodes: limits.nodes, seconds: limits.seconds } satisfies Job, []);
+      const { signal: _signal, ...told } = limits;
+      this.#worker.postMessage({ id, model, ...told } satisfies Job, []);
     });
   }
 

@@ -9,6 +9,7 @@ export interface Job {
   readonly model: Model;
   readonly nodes: number;
   readonly seconds: number;
+  readonly start?: readonly number[];
 }
 
 export type Reply = { readonly id: number; readonly answer: RawAnswer } | { readonly id: number; readonly fault: string };
@@ -17,10 +18,10 @@ export type Reply = { readonly id: number; readonly answer: RawAnswer } | { read
 const load = loaded.default as unknown as () => Promise<Highs>;
 const highs = await load();
 
-parentPort?.on('message', ({ id, model, nodes, seconds }: Job) => {
+parentPort?.on('message', ({ id, model, ...limits }: Job) => {
   const reply = (answer: Reply): void => parentPort?.postMessage(answer, []);
   try {
-    reply({ id, answer: runHighs(highs, model, { nodes, seconds }) });
+    reply({ id, answer: runHighs(highs, model, limits) });
   } catch (error) {
     reply({ id, fault: String(error) });
   }

@@ -77,6 +77,14 @@ export function withServed({ model, pairs }: GroupModel, pieces: number): Model 
   return { ...model, rows: [...model.rows, { name: 'keep short', low: pieces, high: Infinity, terms: termsOf(pairs, () => true) }] };
 }
 
+/** A flow as columns, for the solver to begin with. */
+export function columnsOf({ pairs }: GroupModel, flow: Flow): number[] {
+  return pairs.flatMap(({ line, option }) => {
+    const pieces = flow[line]?.get(option.bag) ?? 0;
+    return [pieces, pieces > 0 ? 1 : 0];
+  });
+}
+
 /** What the solver's columns mean: pieces of each line from each bag. */
 export function readSolution(problem: Problem, { pairs }: GroupModel, solution: Solution): Flow {
   const flow: Flow = problem.lines.map(() => new Map());
