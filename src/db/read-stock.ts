@@ -4,6 +4,7 @@ import { readBoxes } from './boxes.ts';
 import { readChange } from './change.ts';
 import type { Tx } from './engine.ts';
 import { readFacts } from './parts.ts';
+import { readSuppliers } from './suppliers.ts';
 
 /** The whole stock, live bags in the order of their numbers. */
 export async function readStock(tx: Tx): Promise<Stock> {
@@ -58,6 +59,7 @@ type BagRow = Awaited<ReturnType<ReturnType<typeof bagRows>['execute']>>[number]
 
 async function bagsOf(tx: Tx, rows: readonly BagRow[], parts: readonly string[] | null): Promise<Bag[]> {
   const facts = await readFacts(tx, parts);
+  const suppliers = await readSuppliers(tx, parts === null ? null : rows.map((row) => row.id));
   return rows.map((row) => ({
     id: row.id,
     number: row.number,
@@ -74,5 +76,10 @@ async function bagsOf(tx: Tx, rows: readonly BagRow[], parts: readonly string[] 
     reserved: row.promised ?? 0,
     oldest: row.oldest,
     toCount: row.to_count === 1,
+    ...suppliersOf(suppliers.get(row.id)),
   }));
+}
+
+function suppliersOf(suppliers: string[] | undefined): Pick<Bag, 'suppliers'> {
+  return suppliers ? { suppliers } : {};
 }
