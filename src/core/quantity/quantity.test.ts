@@ -41,10 +41,10 @@ void test('a comma before three digits is a thousands mark, and the other readin
   assert.equal(quantityAt('3.000 MHz', 0)?.value, '3e6');
 });
 
-/** Values that occur: down to pF and pH, µΩ and single hertz. */
-const value = (unit: string, min: number): fc.Arbitrary<{ digits: bigint; exponent: number; unit: string }> =>
-  fc.record({ digits: fc.bigInt({ min: 1n, max: 999n }), exponent: fc.integer({ min, max: 6 }), unit: fc.constant(unit) });
-const values = fc.oneof(value('ohm', -6), value('F', -12), value('H', -12), value('Hz', 0));
+/** Values that occur: down to pF and pH, µΩ and single hertz; no kilofarads. */
+const value = (unit: string, min: number, max: number): fc.Arbitrary<{ digits: bigint; exponent: number; unit: string }> =>
+  fc.record({ digits: fc.bigInt({ min: 1n, max: 999n }), exponent: fc.integer({ min, max }), unit: fc.constant(unit) });
+const values = fc.oneof(value('ohm', -6, 6), value('F', -12, 0), value('H', -12, 0), value('Hz', 0, 6));
 
 void test('what is written for people reads back', () => {
   fc.assert(
