@@ -2,11 +2,16 @@ import type { PlainRow, PlainTable } from './plain.ts';
 
 const SEPARATOR = /^\s*[|+]?\s*:?[-=]{2,}:?\s*([|+]\s*:?[-=]+:?\s*)*[|+]?\s*$/;
 const HEADING = /^ {0,3}(#{1,6})\s+(.+?)\s*#*\s*$/;
-const BULLET = /^\s*(?:[-*+•]|\d+[.)])\s+(.*)$/;
+const BULLET = /^\s*(?:[-*+•]|\d+[.)])\s+(?:\[[ xX]\]\s+)?(.*)$/;
 
 /** Whether the lines hold a Markdown table: a row of dashes and bars (or plus signs) under a row with a bar. */
 export function hasMarkdownTable(lines: readonly string[]): boolean {
   return lines.some((_, at) => isTableStart(lines, at));
+}
+
+/** Whether the lines are Markdown without a table: a heading and a list. */
+export function isMarkdownList(lines: readonly string[]): boolean {
+  return lines.some((line) => HEADING.test(line)) && lines.filter((line) => /^\s*[-*+]\s+\S/.test(line)).length > 1;
 }
 
 function isTableStart(lines: readonly string[], at: number): boolean {

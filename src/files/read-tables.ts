@@ -2,7 +2,7 @@ import { decodeText } from './decode-text.ts';
 import { readDelimited } from './delimited.ts';
 import { detectDelimiter, separatorHint } from './detect-delimiter.ts';
 import { LIMITS } from './limits.ts';
-import { hasMarkdownTable, readMarkdown } from './markdown.ts';
+import { hasMarkdownTable, isMarkdownList, readMarkdown } from './markdown.ts';
 import { fault, type CountHeaderWords, type PlainFile, type PlainTable, type Read } from './plain.ts';
 import { isSheetXml, readSheetXml } from './sheet-xml.ts';
 import { isWideHeader, readTextLines } from './text-lines.ts';
@@ -33,7 +33,7 @@ function tablesOf(text: string, countHeaderWords: CountHeaderWords): Read<PlainT
   const found = detectDelimiter(lines, countHeaderWords);
   const wide = Math.max(0, ...lines.slice(0, 200).map((line) => (!line.includes('\t') && isWideHeader(line, countHeaderWords) ? countHeaderWords(line.trim().split(/\s{2,}/)) : 0)));
   if (found && found.headerWords >= wide) return { ok: true, value: [delimitedTable(lines, found.delimiter, 0)] };
-  return { ok: true, value: readTextLines(lines, countHeaderWords) };
+  return { ok: true, value: isMarkdownList(lines) ? readMarkdown(lines) : readTextLines(lines, countHeaderWords) };
 }
 
 function delimitedTable(lines: readonly string[], delimiter: string, first: number): PlainTable {

@@ -21,6 +21,7 @@ export function readSheetXml(text: string): Read<PlainTable[]> {
   let title = '';
   let cells: string[] | null = null;
   let line = 0;
+  const lineAt = lineCounter(text);
   let data: string | null = null;
   parser.on('doctype', () => {
     problem ??= 'it declares a document type';
@@ -29,7 +30,7 @@ export function readSheetXml(text: string): Read<PlainTable[]> {
     problem ??= error.message.replace(/^undefined:/, '');
   });
   parser.on('opentagstart', (tag) => {
-    if (local(tag.name) === 'Row') line = parser.line;
+    if (local(tag.name) === 'Row') line = lineAt(text.lastIndexOf('<', parser.position - 1));
   });
   parser.on('opentag', (tag) => {
     const name = local(tag.name);
@@ -65,6 +66,19 @@ export function readSheetXml(text: string): Read<PlainTable[]> {
   }
   if (problem === null) parser.close();
   return problem === null ? { ok: true, value: tables } : fault('file-no-table', { why: `the XML can't be read: ${String(problem)}` });
+}
+
+/** Line of a place in the text, for places that only go up: every line end is passed once. */
+function lineCounter(text: string): (place: number) => number {
+  let line = 1;
+  let at = text.indexOf('\n');
+  return (place) => {
+    while (at >= 0 && at < place) {
+      line += 1;
+      at = text.indexOf('\n', at + 1);
+    }
+    return line;
+  };
 }
 
 function local(name: string): string {

@@ -2,7 +2,7 @@ import { readDelimited } from './delimited.ts';
 import { cutWide, expandTabs, readFixedWidth } from './fixed-width.ts';
 import type { CountHeaderWords, PlainRow, PlainTable } from './plain.ts';
 
-const BULLET = /^\s*(?:[-*+•–]|\d+[.)])\s+(?=\S)/;
+const BULLET = /^\s*(?:[-*+•–]|\d+[.)])\s+(?:\[[ xX]\]\s+)?(?=\S)/;
 const COUNTED = /^\s*(?:\d{1,4}\s*(?:[x×]|pcs\.?|st\.?|stk\.?|stück)?|[x×]\d{1,4})\s+\S|\S\s+(?:\(\s*[x×]?\s?\d{1,4}\s*[x×]?\s*\)|[x×]\s?\d{1,4}|\d{1,4}\s?(?:x|pcs\.?|stk\.?|stück))\s*$/i;
 /** letters and a number, then more: a name and what it is */
 const NAMED = /^\s*[A-Z]{1,4}\d{1,4}(?:\s*[,;/&+–-]\s*[A-Z]{0,4}\d{1,4})*\s*[:=\s–-]\s*\S/;
@@ -33,7 +33,7 @@ export function readTextLines(raw: readonly string[], countHeaderWords: CountHea
       tables.push({ form: run.form, titles, headed: false, rows: run.rows });
       at = run.next;
     } else {
-      if (line.trim()) title = /[\p{L}]/u.test(line) ? line.trim().replace(/[:=\-\s]+$/, '') : title;
+      if (line.trim()) title = /[\p{L}]/u.test(line) ? line.trim().replace(/^[#*=\s]+|[:=*\-\s]+$/g, '') : title;
       at += 1;
     }
   }

@@ -54,6 +54,10 @@ export function isPartNumber(cell: string): boolean {
   return /^[A-Z0-9][\w.\-/#+,*]{3,}$/i.test(text) && /\d/.test(text) && /[A-Z]/i.test(text) && !isValueCell(text);
 }
 
+export function isWholeNumber(cell: string): boolean {
+  return /^\d+$/.test(cell.trim());
+}
+
 export function isWords(cell: string): boolean {
   return /\p{L}{2,}.*\s.*\S/u.test(cell.trim());
 }

@@ -1,4 +1,4 @@
-import { isBlank, isCount, isFootprintCell, isLink, isPartNumber, isPrice, isRefsCell, isSequence, isShopNumber, isSizeCell, isSupplierNumber, isValueCell, isWords, isYesOrNo, share } from './cell-shapes.ts';
+import { isBlank, isCount, isFootprintCell, isLink, isPartNumber, isPrice, isRefsCell, isSequence, isShopNumber, isSizeCell, isSupplierNumber, isValueCell, isWholeNumber, isWords, isYesOrNo, share } from './cell-shapes.ts';
 import type { ColumnEvidence, ColumnGuess, ColumnRole } from './columns.ts';
 import { readItemText } from './item-text.ts';
 import { headerFacts, headerMeanings } from './read-header.ts';
@@ -68,15 +68,15 @@ function fitOf(role: ColumnRole, cells: readonly string[], sure: boolean): numbe
       return sure ? part * 0.4 : part >= 0.5 ? part * 0.5 : -1;
     }
     case 'quantity': return isSequence(cells) && said.length > 3 && !sure ? -0.9 : share(cells, isCount) * 0.6 - 0.4;
-    case 'index': return isSequence(cells) ? 0.5 : -0.6;
+    case 'index': return isSequence(cells) ? 0.5 : share(cells, isWholeNumber) === 1 ? 0 : -0.6;
     case 'value': return share(cells, isValueCell) * 0.3 - (share(cells, isLink) > 0.5 ? 1 : 0);
     case 'partNumber': return share(cells, isPartNumber) * 0.25 - (share(cells, isWords) > 0.7 ? 0.2 : 0) - share(cells, isShopNumber) * 0.6;
     case 'supplierNumber': return share(cells, isShopNumber) * 0.3;
-    case 'description': return share(cells, isWords) * 0.25;
+    case 'description': return share(cells, isWholeNumber) > 0.8 ? -0.8 : share(cells, isWords) * 0.25;
     case 'footprint': return share(cells, isFootprintCell) * 0.2;
     case 'package': return share(cells, isSizeCell) * 0.2;
     case 'location': return share(cells, (cell) => /^\(?-?\d+[.,]\d+/.test(cell)) > 0.5 ? -1 : share(cells, isRefsCell) > 0.8 && !sure ? -0.2 : 0;
-    case 'supplier': return share(cells, (cell) => /^\d+$/.test(cell)) > 0.5 ? -0.8 : 0;
+    case 'supplier': return share(cells, isWholeNumber) > 0.5 ? -0.8 : 0;
     case 'unit': return share(cells, (cell) => cell.length <= 5 && !/\d/.test(cell)) - 0.8;
     case 'fitted': return share(cells, isYesOrNo) >= 0.8 ? 0.1 : -0.6;
     case 'not-fitted': return share(cells, (cell) => cell.length < 16) - 1;
@@ -160,6 +160,6 @@ function settleHeaded(guesses: readonly ColumnGuess[], bids: readonly Bid[]): Co
 
 /** Without a header several columns of numbers tell nothing of quantities: then none is taken for one. */
 function withoutHeader(guesses: readonly ColumnGuess[], columns: readonly (readonly string[])[]): ColumnGuess[] {
-  const numeric = columns.filter((cells, column) => guesses[column]?.role !== 'index' && share(cells, (cell) => /^\d+$/.test(cell)) > 0.8);
+  const numeric = columns.filter((cells, column) => guesses[column]?.role !== 'index' && share(cells, isWholeNumber) > 0.8);
   return guesses.map((guess) => (guess.role === 'quantity' && guess.evidence === 'cells' && numeric.length > 1 ? { ...guess, role: 'other', confidence: 0 } : guess));
 }

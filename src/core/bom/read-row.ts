@@ -22,6 +22,8 @@ export interface RowSource {
 
 const PART_ROLES = new Set(['value', 'footprint', 'package', 'partNumber', 'maker', 'description', 'device', 'supplierNumber']);
 const TOTAL = /^(?:sub-?\s?total|(?:grand )?total|sum|gesamt|gesamtsumme|summe|somme|totale?s?|suma|summa|totaal|итого|合计|合計|総計)\b/i;
+/** columns in which a short mark alone (`NF`, `NC`) means left off */
+const MARKABLE = new Set(['value', 'quantity', 'note', 'refs', 'partNumber']);
 const NO_REFS: RefsReading = { refs: [], rest: '', doubts: [], tooMany: null };
 
 /**
@@ -84,7 +86,7 @@ function saysPart(cells: readonly RoleCell[], refs: RefsReading): boolean {
 
 function fittedOf(source: RowSource, cells: readonly RoleCell[], refs: RefsReading, quantity: number | null): { fitted: boolean; doubts: Doubt[] } {
   const marked = cellsOf(cells, 'not-fitted').some(notFittedCell) || cellsOf(cells, 'fitted').some(fittedCellSaysNo);
-  const said = cells.some(({ column, text }) => ['value', 'description', 'note', 'footprint', 'partNumber', 'category', 'quantity', 'refs', 'other'].includes(column.role) && saysNotFitted(text));
+  const said = cells.some(({ column, text }) => saysNotFitted(text, MARKABLE.has(column.role)));
   if (marked || said || (quantity === 0 && refs.refs.length > 0)) return { fitted: false, doubts: [] };
   const value = (source.cells[(source.columns.find(({ role }) => role === 'value')?.column ?? 0) - 1] ?? '').trim();
   const without = /^(?:n\/a|n\.a\.|n\.c\.|nc)$/i.test(value) && refs.refs.some((ref) => /^[RCL]\d/.test(ref));

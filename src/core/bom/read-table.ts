@@ -8,6 +8,7 @@ import type { PlainTable } from './plain-table.ts';
 import { countHeaderWords } from './read-header.ts';
 import { readItems } from './read-items.ts';
 import { readRow } from './read-row.ts';
+import { joinContinued } from './join-continued.ts';
 import { realign } from './realign.ts';
 import { rowDoubts } from './row-doubts.ts';
 import { cutSections, type Section } from './sections.ts';
@@ -48,7 +49,7 @@ export function readTables(tables: readonly PlainTable[], hints: TableHints = {}
       const read = readSection(section, guessed, table, hints);
       if (!read.ok) return read;
       const known = section.header !== null && (table.headed || countHeaderWords(section.header) > 1);
-      if (known || mostlyParts(read.value)) rows.push(...read.value);
+      if (known || mostlyParts(read.value)) for (const row of read.value) rows.push(row);
     }
     if (cells.length > most) [columns, most] = [guessed, cells.length];
   }
@@ -83,7 +84,7 @@ function mostlyParts(rows: readonly ReadRow[]): boolean {
 
 function readSection(section: Section, columns: readonly ColumnGuess[], table: PlainTable, hints: TableHints): Outcome<ReadRow[]> {
   const rows: ReadRow[] = [];
-  for (const { plain, heading } of section.rows) {
+  for (const { plain, heading } of joinContinued(section.rows, columns)) {
     const cells = realign(plain.cells, columns);
     const noHeader: Doubt[] = section.header === null && rows.length === 0 ? [{ field: 'row', code: 'no-header', args: {} }] : [];
     const read = readRow({

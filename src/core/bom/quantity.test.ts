@@ -1,0 +1,33 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { readQuantity } from './quantity.ts';
+
+const read = (text: string): unknown[] => {
+  const { quantity, doubts, impossible } = readQuantity(text);
+  return [quantity, impossible, ...doubts.map(({ code }) => code)];
+};
+
+void test('plain counts, with the words for pieces of the trade', () => {
+  for (const [text, want] of [['5', 5], ['5.0', 5], ['12 pcs', 12], ['x3', 3], ['3x', 3], ['100 Stk.', 100], ["1'000", 1000], ['1,000', 1000], ['10 шт', 10], ["'7", 7], ['0', 0]] as const) {
+    assert.deepEqual(read(text), [want, null], text);
+  }
+});
+
+void test('nothing printed is no quantity and no doubt', () => {
+  for (const text of ['', '-', 'n/a', '?', 'y']) assert.deepEqual(read(text), [null, null], text);
+});
+
+void test('loose quantities are no count: the number stands in a doubt', () => {
+  for (const [text, taken] of [['approx 150', 150], ['10+', 10], ['reel 500', 500], ['~40', 40], ['220pcs assorted', 220]] as const) {
+    assert.deepEqual(read(text), [null, null, 'quantity-estimate'], text);
+    assert.equal(readQuantity(text).doubts[0]?.args['taken'], taken, text);
+  }
+  for (const text of ['reel', 'several hundred', 'a few']) assert.deepEqual(read(text), [null, null, 'quantity-unreadable'], text);
+});
+
+void test('part of a piece is a doubt; below zero or beyond sense is no quantity', () => {
+  assert.deepEqual(read('2.5'), [2.5, null, 'quantity-not-whole']);
+  assert.deepEqual(read('1,5'), [1.5, null, 'quantity-not-whole']);
+  assert.deepEqual(read('-5'), [null, 'negative']);
+  assert.deepEqual(read('99999999999'), [null, 'too-large']);
+});
