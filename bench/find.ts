@@ -35,7 +35,8 @@ function check(index: FindIndex, queries: readonly string[]): void {
     const found = find(index, query, { limit: LIMIT });
     expect(found.length > 0, `'${query}' finds nothing`);
     expect(found[0]?.full ?? false, `'${query}' is not answered in full`);
-    for (const { why, full } of found) expect(!full || why.every(({ code }) => code !== 'without'), `'${query}' has a full answer without a word`);
+    for (const { why, full } of found)
+      expect(!full || why.every(({ code }) => code !== 'without'), `'${query}' has a full answer without a word`);
   }
 }
 
@@ -59,12 +60,22 @@ async function measure(size: number, tell: (progress: string) => void): Promise<
   const ratio = quantile(other, 0.99) / quantile(ours, 0.99);
   const target = size <= 100_000 ? `p99 < ${MOST_P99} ms, faster` : 'faster';
   const ok = ratio > 1 && (size > 100_000 || quantile(ours, 0.99) < MOST_P99);
-  return [{ what: `find in ${size} bags (index ${Math.round(built)} ms)`, ours: spread(ours), other: `${spread(other)} (unranked ${spread(unranked)})`, ratio: `${ratio.toFixed(1)} × at p99`, target, ok }];
+  return [
+    {
+      what: `find in ${size} bags (index ${Math.round(built)} ms)`,
+      ours: spread(ours),
+      other: `${spread(other)} (unranked ${spread(unranked)})`,
+      ratio: `${ratio.toFixed(1)} × at p99`,
+      target,
+      ok,
+    },
+  ];
 }
 
 export const bench: Bench = {
   name: 'find',
-  about: 'typed words to ranked bags, p50 / p99; other: SQLite FTS5 in memory on the same data and queries (unicode61 with prefix index 2 3, ranked by bm25 as ours are ranked; trigram was twice as slow; without ranking in brackets)',
+  about:
+    'typed words to ranked bags, p50 / p99; other: SQLite FTS5 in memory on the same data and queries (unicode61 with prefix index 2 3, ranked by bm25 as ours are ranked; trigram was twice as slow; without ranking in brackets)',
   async run(tell) {
     const rows: Measured[] = [];
     for (const size of SIZES) rows.push(...(await measure(size, tell)));

@@ -32,5 +32,8 @@ function said(bag: Bag): string {
 
 /** Every word, each as a beginning. */
 function asMatch(words: string): string {
-  return words.split(/\s+/).map((word) => `"${word.replaceAll('"', '')}"*`).join(' ');
+  return words
+    .split(/\s+/)
+    .map((word) => `"${word.replaceAll('"', '')}"*`)
+    .join(' ');
 }

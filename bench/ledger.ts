@@ -39,7 +39,12 @@ interface Pick {
 function rounds(): Pick[][] {
   const chance = seeded(3);
   return Array.from({ length: ROUNDS }, (_, round) =>
-    Array.from({ length: ROUND }, (_, at) => ({ id: idOf(1 + round * ROUND + at), bag: chance.whole(1, BAGS), quantity: chance.whole(1, 5) })));
+    Array.from({ length: ROUND }, (_, at) => ({
+      id: idOf(1 + round * ROUND + at),
+      bag: chance.whole(1, BAGS),
+      quantity: chance.whole(1, 5),
+    })),
+  );
 }
 
 async function pickAll(lab: Lab, picks: readonly Pick[]): Promise<void> {
@@ -97,12 +102,22 @@ async function measure(root: string, tell: (progress: string) => void): Promise<
   const done = (ROUNDS - 2) * ROUND;
   const ratio = ratios.toSorted((a, b) => a - b)[Math.floor(ratios.length / 2)] ?? 0;
   const perSecond = (time: number): string => `${Math.round((done * 1000) / time)} / s`;
-  return [{ what: 'picks, one durable transaction each', ours: perSecond(mine), other: perSecond(others), ratio: ratio.toFixed(2), target: `≥ ${TARGET}`, ok: ratio >= TARGET }];
+  return [
+    {
+      what: 'picks, one durable transaction each',
+      ours: perSecond(mine),
+      other: perSecond(others),
+      ratio: ratio.toFixed(2),
+      target: `≥ ${TARGET}`,
+      ok: ratio >= TARGET,
+    },
+  ];
 }
 
 export const bench: Bench = {
   name: 'ledger',
-  about: 'durable picks (WAL, synchronous = FULL) through the actions; other: the same statements with the same parameters on bare node:sqlite, prepared once; rounds by turns, median of the ratios',
+  about:
+    'durable picks (WAL, synchronous = FULL) through the actions; other: the same statements with the same parameters on bare node:sqlite, prepared once; rounds by turns, median of the ratios',
   async run(tell) {
     const root = mkdtempSync(join(tmpdir(), 'bagatelle-bench-'));
     try {

@@ -18,14 +18,22 @@ const MOST = 100;
 export function syntheticBom(stock: Stock, lines: number): ReadRow[] {
   const chance = seeded(11);
   return Array.from({ length: lines }, (_, at) => ({
-    row: at + 2, refs: Array.from({ length: chance.whole(1, 8) }, (_, ref) => `X${at}_${ref}`), quantity: null, fitted: true,
-    part: chance.next() < 0.5 ? chance.pick(stock.bags).part : syntheticPart(chance), location: null, supplier: null, doubts: [],
+    row: at + 2,
+    refs: Array.from({ length: chance.whole(1, 8) }, (_, ref) => `X${at}_${ref}`),
+    quantity: null,
+    fitted: true,
+    part: chance.next() < 0.5 ? chance.pick(stock.bags).part : syntheticPart(chance),
+    location: null,
+    supplier: null,
+    doubts: [],
   }));
 }
 
 /** What a search through all bags says: the numbers of those that serve, sorted. */
 function bySearch(stock: Stock, { part }: ReadRow): number[] {
-  return stock.bags.filter((bag) => bag.state !== 'astray' && serve(bag.part, part).verdict !== 'missing').map(({ number }) => number);
+  return stock.bags
+    .filter((bag) => bag.state !== 'astray' && serve(bag.part, part).verdict !== 'missing')
+    .map(({ number }) => number);
 }
 
 function same(matched: MatchedLine | undefined, numbers: readonly number[]): boolean {
@@ -44,14 +52,24 @@ function measure(size: number, tell: (progress: string) => void): Measured {
   const start = performance.now();
   const searched = lines.slice(0, CHECKED_LINES).map((line) => bySearch(stock, line));
   const whole = ((performance.now() - start) / CHECKED_LINES) * LINES;
-  searched.forEach((numbers, at) => expect(same(matched[at], numbers), `row ${lines[at]?.row} differs from a search through all bags`));
+  searched.forEach((numbers, at) =>
+    expect(same(matched[at], numbers), `row ${lines[at]?.row} differs from a search through all bags`),
+  );
   const ours = quantile(times, 0.5);
   const target = size <= 100_000 ? `< ${MOST} ms` : '';
-  return { what: `${LINES} lines in ${size} bags`, ours: milliseconds(ours), other: milliseconds(whole), ratio: `${Math.round(whole / ours)} ×`, target, ok: size > 100_000 || ours < MOST };
+  return {
+    what: `${LINES} lines in ${size} bags`,
+    ours: milliseconds(ours),
+    other: milliseconds(whole),
+    ratio: `${Math.round(whole / ours)} ×`,
+    target,
+    ok: size > 100_000 || ours < MOST,
+  };
 }
 
 export const bench: Bench = {
   name: 'match',
-  about: 'a BOM of 300 lines put against the bags, median of 9, each the quickest of three; other: every line judged against every bag (reckoned from 5 lines), which is also the check',
+  about:
+    'a BOM of 300 lines put against the bags, median of 9, each the quickest of three; other: every line judged against every bag (reckoned from 5 lines), which is also the check',
   run: (tell) => Promise.resolve(SIZES.map((size) => measure(size, tell))),
 };

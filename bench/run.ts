@@ -43,7 +43,8 @@ function table(rows: readonly Measured[]): string[] {
   const head = ['what', 'ours', 'other', 'ratio', 'target', ''];
   const cells = rows.map(({ what, ours, other, ratio, target, ok }) => [what, ours, other, ratio, target, ok ? 'ok' : 'missed']);
   const widths = head.map((name, column) => Math.max(name.length, 3, ...cells.map((row) => row[column]?.length ?? 0)));
-  const line = (row: readonly string[]): string => `| ${row.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join(' | ')} |`;
+  const line = (row: readonly string[]): string =>
+    `| ${row.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join(' | ')} |`;
   return [line(head), `| ${widths.map((width) => '-'.repeat(width)).join(' | ')} |`, ...cells.map(line)];
 }
 
@@ -55,12 +56,17 @@ function keep(pages: readonly string[]): void {
   const before = known().filter((page) => !fresh.some((one) => heading(one) === heading(page)));
   const order = (page: string): number => BENCHES.findIndex(({ name }) => heading(page) === `## ${name}`);
   const all = [...before, ...fresh].toSorted((a, b) => order(a) - order(b));
-  writeFileSync(RESULTS, `# What was measured last\n\nWritten by \`npm run bench -- --write\`. Rates on a shared machine move by up to 40 %; the ratios are taken in one run.\n\n${all.map((page) => page.trim()).join('\n\n')}\n`);
+  writeFileSync(
+    RESULTS,
+    `# What was measured last\n\nWritten by \`npm run bench -- --write\`. Rates on a shared machine move by up to 40 %; the ratios are taken in one run.\n\n${all.map((page) => page.trim()).join('\n\n')}\n`,
+  );
 }
 
 function known(): string[] {
   try {
-    return readFileSync(RESULTS, 'utf8').split(/^(?=## )/m).filter((page) => page.startsWith('## '));
+    return readFileSync(RESULTS, 'utf8')
+      .split(/^(?=## )/m)
+      .filter((page) => page.startsWith('## '));
   } catch {
     return [];
   }

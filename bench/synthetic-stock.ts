@@ -18,15 +18,33 @@ export function syntheticStock(bags: number, seed = 1): Stock {
     known.set(key, part);
     return bagOf(chance, at + 1, part.id, code, part.part);
   });
-  const boxes = Array.from({ length: Math.ceil(bags / PLACES) }, (_, at) => ({ name: boxName(at), places: PLACES, lifts: at % 4, order: at }));
+  const boxes = Array.from({ length: Math.ceil(bags / PLACES) }, (_, at) => ({
+    name: boxName(at),
+    places: PLACES,
+    lifts: at % 4,
+    order: at,
+  }));
   return { change: 1, bags: all, boxes };
 }
 
 function bagOf(chance: Seeded, number: number, partId: string, code: string, part: Part): Bag {
   const onHand = chance.next() < 1 / 12 ? 0 : chance.whole(1, 400);
   return {
-    id: `bag-${number}`, number, partId, code, part, holder: 'zip-bag', unit: 'piece', box: boxName(Math.floor((number - 1) / PLACES)),
-    place: String(((number - 1) % PLACES) + 1), state: chance.next() < 0.003 ? 'astray' : 'sound', onHand, sure: onHand, reserved: 0, oldest: null, toCount: false,
+    id: `bag-${number}`,
+    number,
+    partId,
+    code,
+    part,
+    holder: 'zip-bag',
+    unit: 'piece',
+    box: boxName(Math.floor((number - 1) / PLACES)),
+    place: String(((number - 1) % PLACES) + 1),
+    state: chance.next() < 0.003 ? 'astray' : 'sound',
+    onHand,
+    sure: onHand,
+    reserved: 0,
+    oldest: null,
+    toCount: false,
   };
 }
 

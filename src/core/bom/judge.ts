@@ -12,7 +12,17 @@ export interface Judged extends Answer {
 /** What a doubt about a part leaves at best. A unit taken from the kind is an assumption; two readings are for a person. */
 const LEAVES: Readonly<Partial<Record<DoubtCode, Verdict>>> = { 'unit-assumed': 'serves' };
 const PART_FIELDS: ReadonlySet<DoubtField> = new Set<DoubtField>([
-  'kind', 'value', 'unit', 'tolerance', 'voltage', 'power', 'current', 'dielectric', 'technology', 'package', 'partNumber',
+  'kind',
+  'value',
+  'unit',
+  'tolerance',
+  'voltage',
+  'power',
+  'current',
+  'dielectric',
+  'technology',
+  'package',
+  'partNumber',
 ]);
 
 /** How each bag answers what is asked; those that don't at all are left out. Bags of one part are judged once. */
@@ -40,13 +50,19 @@ function doubted(answer: Answer, doubts: readonly Doubt[]): Answer {
   const byNumber = answer.because.some(({ code }) => code === 'part-number');
   return doubts
     .filter(({ field }) => PART_FIELDS.has(field) && (!byNumber || field === 'partNumber'))
-    .reduce((before, { code, field, args }) => atMost(before, LEAVES[code] ?? 'check', { code: 'doubt', args: { field, text: args['text'] ?? '' } }), answer);
+    .reduce(
+      (before, { code, field, args }) =>
+        atMost(before, LEAVES[code] ?? 'check', { code: 'doubt', args: { field, text: args['text'] ?? '' } }),
+      answer,
+    );
 }
 
 /** Salvaged, mixed and expired bags are for a person to look at; an estimate is said. */
 function asItIs(bag: Bag, answer: Answer): Answer {
   const known = bag.sure < bag.onHand ? { ...answer, because: [...answer.because, estimate(bag)] } : answer;
-  return bag.state === 'sound' || bag.state === 'astray' ? known : atMost(known, 'check', { code: 'second-hand', args: { state: bag.state } });
+  return bag.state === 'sound' || bag.state === 'astray'
+    ? known
+    : atMost(known, 'check', { code: 'second-hand', args: { state: bag.state } });
 }
 
 function estimate({ sure, onHand }: Bag): Because {

@@ -15,18 +15,43 @@ function part(kind: Kind, rows: Rows): Part {
   const facts: Partial<Record<FactKey, Fact>> = {};
   for (const [name, row] of Object.entries(rows)) {
     const key = name as FactKey; // as: the keys of `Rows` are fact keys
-    facts[key] = typeof row === 'string' ? { key, value: row, unit: null, origin: 'stated' } : { key, value: decimal(row[0]), unit: row[1], origin: 'stated' };
+    facts[key] =
+      typeof row === 'string'
+        ? { key, value: row, unit: null, origin: 'stated' }
+        : { key, value: decimal(row[0]), unit: row[1], origin: 'stated' };
   }
   return { kind, facts, text: '' };
 }
 
-const ohms = (value: number, size: string, more: Rows = {}): Part => part('resistor', { value: [value, 'ohm'], package: size, 'tolerance-low': ['0.01', 'fraction'], 'tolerance-high': ['0.01', 'fraction'], ...more });
-const farads = (value: string, size: string, more: Rows): Part => part('capacitor', { value: [value, 'F'], package: size, dielectric: 'X7R', ...more });
+const ohms = (value: number, size: string, more: Rows = {}): Part =>
+  part('resistor', {
+    value: [value, 'ohm'],
+    package: size,
+    'tolerance-low': ['0.01', 'fraction'],
+    'tolerance-high': ['0.01', 'fraction'],
+    ...more,
+  });
+const farads = (value: string, size: string, more: Rows): Part =>
+  part('capacitor', { value: [value, 'F'], package: size, dielectric: 'X7R', ...more });
 
 function bag(number: number, part: Part, more: Partial<Bag> = {}): Bag {
   return {
-    id: `b${number}`, number, partId: `p${number}`, code: '', part, holder: 'zip-bag', unit: 'piece', box: 'A', place: String(number),
-    state: 'sound', onHand: 100, sure: more.onHand ?? 100, reserved: 0, oldest: null, toCount: false, ...more,
+    id: `b${number}`,
+    number,
+    partId: `p${number}`,
+    code: '',
+    part,
+    holder: 'zip-bag',
+    unit: 'piece',
+    box: 'A',
+    place: String(number),
+    state: 'sound',
+    onHand: 100,
+    sure: more.onHand ?? 100,
+    reserved: 0,
+    oldest: null,
+    toCount: false,
+    ...more,
   };
 }
 
@@ -43,8 +68,20 @@ function match(bags: readonly Bag[], one: ReadRow, choices: readonly Choice[] = 
 const codes = ({ because }: Pick<MatchedLine, 'because'>): string[] => because.map(({ code }) => code);
 
 void test('the exact bag comes before one that serves', () => {
-  const matched = match([bag(1, ohms(4700, '0805', { 'tolerance-low': ['0.001', 'fraction'], 'tolerance-high': ['0.001', 'fraction'] })), bag(2, ohms(4700, '0805'))], line(ohms(4700, '0805')));
-  assert.deepEqual(matched.candidates.map((one) => [one.bag, one.verdict]), [[2, 'exact'], [1, 'serves']]);
+  const matched = match(
+    [
+      bag(1, ohms(4700, '0805', { 'tolerance-low': ['0.001', 'fraction'], 'tolerance-high': ['0.001', 'fraction'] })),
+      bag(2, ohms(4700, '0805')),
+    ],
+    line(ohms(4700, '0805')),
+  );
+  assert.deepEqual(
+    matched.candidates.map((one) => [one.bag, one.verdict]),
+    [
+      [2, 'exact'],
+      [1, 'serves'],
+    ],
+  );
   assert.equal(matched.verdict, 'exact');
   assert.equal(matched.short, 0);
 });
@@ -59,11 +96,19 @@ void test('the need is boards times refs, or times the quantity where a line has
 });
 
 void test('a stated shortfall is missing, with the nearest bag in the reasons', () => {
-  const matched = match([bag(7, farads('1e-7', '0603', { voltage: [16, 'V'] }))], line(farads('1e-7', '0603', { voltage: [50, 'V'] })));
+  const matched = match(
+    [bag(7, farads('1e-7', '0603', { voltage: [16, 'V'] }))],
+    line(farads('1e-7', '0603', { voltage: [50, 'V'] })),
+  );
   assert.equal(matched.verdict, 'missing');
   assert.equal(matched.nearest, 7);
   assert.deepEqual(matched.candidates, []);
-  assert.deepEqual(matched.because.find(({ code }) => code === 'nearest')?.args, { bag: 7, fact: 'voltage', has: '16 V', asked: '50 V' });
+  assert.deepEqual(matched.because.find(({ code }) => code === 'nearest')?.args, {
+    bag: 7,
+    fact: 'voltage',
+    has: '16 V',
+    asked: '50 V',
+  });
   assert.equal(matched.short, 2);
 });
 
@@ -80,10 +125,23 @@ void test('a choice by hand comes first and is remembered by what is asked, not 
   const stock = [bag(1, asked), bag(2, asked), bag(3, ohms(4700, '1206'))];
   const choice = (number: number, accept = false): Choice => ({ demand: demandKey(asked), bag: number, accept });
   const second = match(stock, line(asked, { row: 9, refs: ['R40'] }), [choice(2)]);
-  assert.deepEqual(second.candidates.map((one) => [one.bag, one.accepted]), [[2, true], [1, false]]);
+  assert.deepEqual(
+    second.candidates.map((one) => [one.bag, one.accepted]),
+    [
+      [2, true],
+      [1, false],
+    ],
+  );
   assert.equal(codes(second)[0], 'chosen');
   const override = match(stock, line(asked), [choice(3, true)]);
-  assert.deepEqual(override.candidates.map((one) => [one.bag, one.verdict]), [[3, 'check'], [1, 'exact'], [2, 'exact']]);
+  assert.deepEqual(
+    override.candidates.map((one) => [one.bag, one.verdict]),
+    [
+      [3, 'check'],
+      [1, 'exact'],
+      [2, 'exact'],
+    ],
+  );
   assert.deepEqual(codes(override).slice(0, 2), ['chosen', 'accepted']);
 });
 
@@ -104,7 +162,10 @@ void test('salvaged and mixed bags are at most a check, and a check is not count
 void test('a bag with nothing free comes after those that can give', () => {
   const better = ohms(10, '0603', { 'tolerance-low': ['0.001', 'fraction'], 'tolerance-high': ['0.001', 'fraction'] });
   const matched = match([bag(1, ohms(10, '0603'), { onHand: 0 }), bag(2, better)], line(ohms(10, '0603')));
-  assert.deepEqual(matched.candidates.map((one) => one.bag), [2, 1]);
+  assert.deepEqual(
+    matched.candidates.map((one) => one.bag),
+    [2, 1],
+  );
   assert.equal(matched.verdict, 'serves');
 });
 
@@ -117,7 +178,8 @@ void test('lines that are not fitted or no part need nothing and say so', () => 
 
 void test('two readings of the line leave a check, a unit taken from the kind leaves serves', () => {
   const doubt = (code: Doubt['code']): Doubt => ({ field: 'value', code, args: { text: '100' } });
-  const verdict = (code: Doubt['code']): string => match([bag(1, ohms(100, '0603'))], line(ohms(100, '0603'), { doubts: [doubt(code)] })).verdict;
+  const verdict = (code: Doubt['code']): string =>
+    match([bag(1, ohms(100, '0603'))], line(ohms(100, '0603'), { doubts: [doubt(code)] })).verdict;
   assert.equal(verdict('two-readings'), 'check');
   assert.equal(verdict('unit-assumed'), 'serves');
 });

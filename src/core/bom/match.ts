@@ -60,12 +60,26 @@ function matchLine(line: ReadRow, index: FindIndex, choice: Choice | null, board
   const because = [
     ...stateOf(line),
     ...(short ? [{ code: 'short' as const, args: { free: need - short, need } }] : []),
-    ...(answers[0] ? matchOf(answers[0], choice).because : (nearest?.because ?? (isPart ? [{ code: 'nothing-like-it' as const, args: {} }] : []))),
-    ...judged.filter(({ bag }) => bag.state === 'astray').map(({ bag }) => ({ code: 'astray' as const, args: { bag: bag.number } })),
+    ...(answers[0]
+      ? matchOf(answers[0], choice).because
+      : (nearest?.because ?? (isPart ? [{ code: 'nothing-like-it' as const, args: {} }] : []))),
+    ...judged
+      .filter(({ bag }) => bag.state === 'astray')
+      .map(({ bag }) => ({ code: 'astray' as const, args: { bag: bag.number } })),
   ];
   return {
-    row, refs, perBoard, fitted, asked, need, short, because, demand: demandKey(asked), nearest: nearest?.bag ?? null,
-    verdict: answers[0]?.verdict ?? 'missing', candidates: answers.map((answer) => matchOf(answer, choice)),
+    row,
+    refs,
+    perBoard,
+    fitted,
+    asked,
+    need,
+    short,
+    because,
+    demand: demandKey(asked),
+    nearest: nearest?.bag ?? null,
+    verdict: answers[0]?.verdict ?? 'missing',
+    candidates: answers.map((answer) => matchOf(answer, choice)),
   };
 }
 

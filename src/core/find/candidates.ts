@@ -26,7 +26,11 @@ export function nearestTo(index: FindIndex, asked: Part): Bag[] {
   const alike = gather(index, ofIdentity(index, asked), ofKind);
   const value = asked.facts.value;
   if (alike.length || !value) return alike;
-  return gather(index, neighbours(index.facts, value, NEIGHBOURS, FARTHEST, (posting) => gather(index, [posting], ofKind).length > 0), ofKind);
+  return gather(
+    index,
+    neighbours(index.facts, value, NEIGHBOURS, FARTHEST, (posting) => gather(index, [posting], ofKind).length > 0),
+    ofKind,
+  );
 }
 
 const NEIGHBOURS = 3;

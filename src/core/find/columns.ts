@@ -16,8 +16,14 @@ export interface Columns {
 
 export function newColumns(size: number): Columns {
   return {
-    number: new Float64Array(size), kind: new Uint8Array(size), standing: new Uint8Array(size), score: new Uint16Array(size),
-    essential: new Uint8Array(size), answered: new Uint8Array(size), seen: new Uint8Array(size), touched: new Uint32Array(size),
+    number: new Float64Array(size),
+    kind: new Uint8Array(size),
+    standing: new Uint8Array(size),
+    score: new Uint16Array(size),
+    essential: new Uint8Array(size),
+    answered: new Uint8Array(size),
+    seen: new Uint8Array(size),
+    touched: new Uint32Array(size),
   };
 }
 

@@ -26,7 +26,15 @@ export interface FindIndex {
 /** The index of a whole stock: 10 to 20 µs a bag. */
 export function buildIndex(stock: Stock): FindIndex {
   const index: FindIndex = {
-    change: stock.change, slots: [], slotOf: new Map(), byNumber: new Map(), kinds: new Map(), facts: new Map(), words: emptyWords(), numbers: emptyWords(), columns: newColumns(stock.bags.length),
+    change: stock.change,
+    slots: [],
+    slotOf: new Map(),
+    byNumber: new Map(),
+    kinds: new Map(),
+    facts: new Map(),
+    words: emptyWords(),
+    numbers: emptyWords(),
+    columns: newColumns(stock.bags.length),
   };
   addAll(index, stock.bags);
   return index;

@@ -19,11 +19,16 @@ function finds(index: FindIndex, typed: string, bag: Bag): boolean {
 
 function each(stock: Stock, typedOf: (bag: Bag) => readonly string[]): void {
   const index = buildIndex(stock);
-  for (const bag of stock.bags) for (const typed of typedOf(bag)) assert.ok(finds(index, typed, bag), `'${typed}' does not find ${bag.code} (${bag.part.text})`);
+  for (const bag of stock.bags)
+    for (const typed of typedOf(bag))
+      assert.ok(finds(index, typed, bag), `'${typed}' does not find ${bag.code} (${bag.part.text})`);
 }
 
 void test('every bag is found by its own code', () => {
-  fc.assert(fc.property(anySeed, (seed) => each(stockOf(seed), (bag) => [bag.code, bag.code.toLowerCase()])), SEED);
+  fc.assert(
+    fc.property(anySeed, (seed) => each(stockOf(seed), (bag) => [bag.code, bag.code.toLowerCase()])),
+    SEED,
+  );
 });
 
 void test('every bag is found by its own number, before any other', () => {
@@ -33,7 +38,10 @@ void test('every bag is found by its own number, before any other', () => {
       const index = buildIndex(stock);
       for (const bag of stock.bags) {
         const found = find(index, `bag ${bag.number}`);
-        assert.deepEqual(found.map((one) => one.bag.id), [bag.id]);
+        assert.deepEqual(
+          found.map((one) => one.bag.id),
+          [bag.id],
+        );
         assert.ok(finds(index, String(bag.number), bag));
       }
     }),
@@ -48,31 +56,60 @@ function notations(part: Part): string[] {
   const unit = part.facts.value?.unit ?? '';
   const written = writeValue(part);
   const rkm = writeRkm(value, unit);
-  return [written, written.replace(' ', ''), written.replace('.', ','), written.replace('Ω', 'ohm'), written.replace('µ', 'u'), rkm + (unit === 'ohm' ? '' : unit)];
+  return [
+    written,
+    written.replace(' ', ''),
+    written.replace('.', ','),
+    written.replace('Ω', 'ohm'),
+    written.replace('µ', 'u'),
+    rkm + (unit === 'ohm' ? '' : unit),
+  ];
 }
 
 void test('every bag is found by every notation of its value', () => {
-  fc.assert(fc.property(anySeed, (seed) => each(stockOf(seed), (bag) => notations(bag.part))), SEED);
+  fc.assert(
+    fc.property(anySeed, (seed) => each(stockOf(seed), (bag) => notations(bag.part))),
+    SEED,
+  );
 });
 
 void test('every bag is found by its own words, box and place', () => {
-  fc.assert(fc.property(anySeed, (seed) => each(stockOf(seed), (bag) => [bag.part.text, `box ${bag.box}`, `${bag.box} ${bag.place}`])), SEED);
+  fc.assert(
+    fc.property(anySeed, (seed) => each(stockOf(seed), (bag) => [bag.part.text, `box ${bag.box}`, `${bag.box} ${bag.place}`])),
+    SEED,
+  );
 });
 
 void test('an updated index answers as a rebuilt one', () => {
   fc.assert(
-    fc.property(anySeed, anySeed, fc.array(fc.nat(59), { maxLength: 12 }), fc.array(fc.nat(59), { maxLength: 3 }), (seed, otherSeed, changed, gone) => {
-      const [stock, other] = [stockOf(seed), stockOf(otherSeed)];
-      const news = new Map(changed.map((at) => [at, change(stock.bags[at], other.bags[at])]));
-      const left = new Set(gone.map((at) => stock.bags[at]?.id));
-      const index = updateIndex(buildIndex(stock), [...news.values()], 2, stock.bags.filter(({ id }) => left.has(id)).map(({ id }) => id));
-      const now = stock.bags.map((bag, at) => news.get(at) ?? bag).filter(({ id }) => !left.has(id));
-      const rebuilt = buildIndex({ ...stock, change: 2, bags: now });
-      assert.equal(index.change, 2);
-      for (const { part: { text }, code, number } of [...stock.bags, ...other.bags]) {
-        for (const typed of [text, code.slice(0, 6), String(number)]) assert.deepEqual(find(index, typed), find(rebuilt, typed), typed);
-      }
-    }),
+    fc.property(
+      anySeed,
+      anySeed,
+      fc.array(fc.nat(59), { maxLength: 12 }),
+      fc.array(fc.nat(59), { maxLength: 3 }),
+      (seed, otherSeed, changed, gone) => {
+        const [stock, other] = [stockOf(seed), stockOf(otherSeed)];
+        const news = new Map(changed.map((at) => [at, change(stock.bags[at], other.bags[at])]));
+        const left = new Set(gone.map((at) => stock.bags[at]?.id));
+        const index = updateIndex(
+          buildIndex(stock),
+          [...news.values()],
+          2,
+          stock.bags.filter(({ id }) => left.has(id)).map(({ id }) => id),
+        );
+        const now = stock.bags.map((bag, at) => news.get(at) ?? bag).filter(({ id }) => !left.has(id));
+        const rebuilt = buildIndex({ ...stock, change: 2, bags: now });
+        assert.equal(index.change, 2);
+        for (const {
+          part: { text },
+          code,
+          number,
+        } of [...stock.bags, ...other.bags]) {
+          for (const typed of [text, code.slice(0, 6), String(number)])
+            assert.deepEqual(find(index, typed), find(rebuilt, typed), typed);
+        }
+      },
+    ),
     { ...SEED, numRuns: 15 },
   );
 });
@@ -80,5 +117,7 @@ void test('an updated index answers as a rebuilt one', () => {
 /** The same bag with another quantity, or (every third) with another part. */
 function change(bag: Bag | undefined, other: Bag | undefined): Bag {
   if (!bag || !other) throw new Error('both stocks have 60 bags');
-  return bag.number % 3 === 0 ? { ...bag, part: other.part, partId: `other-${other.partId}`, code: other.code } : { ...bag, onHand: other.onHand, sure: other.sure, state: other.state };
+  return bag.number % 3 === 0
+    ? { ...bag, part: other.part, partId: `other-${other.partId}`, code: other.code }
+    : { ...bag, onHand: other.onHand, sure: other.sure, state: other.state };
 }

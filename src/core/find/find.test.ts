@@ -12,15 +12,32 @@ function part(kind: Kind, text: string, rows: Rows): Part {
   const facts: Partial<Record<FactKey, Fact>> = {};
   for (const [name, row] of Object.entries(rows)) {
     const key = name as FactKey; // as: the keys of `Rows` are fact keys
-    facts[key] = typeof row === 'string' ? { key, value: row, unit: null, origin: 'stated' } : { key, value: decimal(row[0]), unit: row[1], origin: 'stated' };
+    facts[key] =
+      typeof row === 'string'
+        ? { key, value: row, unit: null, origin: 'stated' }
+        : { key, value: decimal(row[0]), unit: row[1], origin: 'stated' };
   }
   return { kind, facts, text };
 }
 
 function bag(number: number, code: string, part: Part, more: Partial<Bag> = {}): Bag {
   return {
-    id: `b${number}`, number, partId: `p${number}`, code, part, holder: 'zip-bag', unit: 'piece', box: 'A', place: `A-${number}`,
-    state: 'sound', onHand: 100, sure: 100, reserved: 0, oldest: null, toCount: false, ...more,
+    id: `b${number}`,
+    number,
+    partId: `p${number}`,
+    code,
+    part,
+    holder: 'zip-bag',
+    unit: 'piece',
+    box: 'A',
+    place: `A-${number}`,
+    state: 'sound',
+    onHand: 100,
+    sure: 100,
+    reserved: 0,
+    oldest: null,
+    toCount: false,
+    ...more,
   };
 }
 
@@ -28,9 +45,21 @@ const BAGS = [
   bag(1, 'R-0805-4K7-F', part('resistor', '4k7 1% metal film', { value: [4700, 'ohm'], package: '0805', maker: 'Norvik' })),
   bag(2, 'R-0603-4K7-F', part('resistor', '4k7 1%', { value: [4700, 'ohm'], package: '0603' })),
   bag(3, 'R-0805-4K64-F', part('resistor', '4k64 1%', { value: [4640, 'ohm'], package: '0805' })),
-  bag(4, 'C-0603-100N-X7R-50V', part('capacitor', '100nF 50V', { value: ['1e-7', 'F'], package: '0603', voltage: [50, 'V'], dielectric: 'X7R' })),
-  bag(5, 'C-0603-100N-X7R-16V', part('capacitor', '100nF 16V', { value: ['1e-7', 'F'], package: '0603', voltage: [16, 'V'], dielectric: 'X7R' })),
-  bag(6, 'LM358DR', part('ic', 'dual op amp', { partNumber: 'LM358DR', package: 'SOIC-8', maker: 'Tessaro' }), { box: 'Ceres', place: 'drawer 9', suppliers: ['Brightwell Trading'] }),
+  bag(
+    4,
+    'C-0603-100N-X7R-50V',
+    part('capacitor', '100nF 50V', { value: ['1e-7', 'F'], package: '0603', voltage: [50, 'V'], dielectric: 'X7R' }),
+  ),
+  bag(
+    5,
+    'C-0603-100N-X7R-16V',
+    part('capacitor', '100nF 16V', { value: ['1e-7', 'F'], package: '0603', voltage: [16, 'V'], dielectric: 'X7R' }),
+  ),
+  bag(6, 'LM358DR', part('ic', 'dual op amp', { partNumber: 'LM358DR', package: 'SOIC-8', maker: 'Tessaro' }), {
+    box: 'Ceres',
+    place: 'drawer 9',
+    suppliers: ['Brightwell Trading'],
+  }),
   bag(7, 'R-0805-4K7-J', part('resistor', '4k7 5%', { value: [4700, 'ohm'], package: '0805' }), { onHand: 0, sure: 0 }),
   bag(8, 'R-0805-4K7-G', part('resistor', '4k7 2%', { value: [4700, 'ohm'], package: '0805' }), { state: 'astray' }),
   bag(120, 'S-M3-8', part('screw', 'screw M3x8', { thread: 'M3', length: ['8e-3', 'm'] })),
@@ -40,8 +69,14 @@ const INDEX = buildIndex({ change: 1, bags: BAGS, boxes: [] });
 
 const ask = (words: string): Found[] => find(INDEX, words);
 const numbers = (words: string): number[] => ask(words).map(({ bag }) => bag.number);
-const full = (words: string): number[] => ask(words).filter((one) => one.full).map(({ bag }) => bag.number);
-const codesOf = (words: string, number: number): string[] => ask(words).find(({ bag }) => bag.number === number)?.why.map(({ code }) => code) ?? [];
+const full = (words: string): number[] =>
+  ask(words)
+    .filter((one) => one.full)
+    .map(({ bag }) => bag.number);
+const codesOf = (words: string, number: number): string[] =>
+  ask(words)
+    .find(({ bag }) => bag.number === number)
+    ?.why.map(({ code }) => code) ?? [];
 
 void test('a bag is found by its number, and that comes first', () => {
   for (const typed of ['6', '#6', 'bag 6']) assert.equal(numbers(typed)[0], 6, typed);
@@ -51,7 +86,11 @@ void test('a bag is found by its number, and that comes first', () => {
 
 void test('the same value in any notation finds the same bags', () => {
   for (const typed of ['4k7', '4K7', '4.7k', '4,7k', '4.7 k', '4.7 kΩ', '4700 ohm', '4700Ω', '0.0047M']) {
-    assert.deepEqual(full(typed).toSorted((a, b) => a - b), [1, 2, 7, 8], typed);
+    assert.deepEqual(
+      full(typed).toSorted((a, b) => a - b),
+      [1, 2, 7, 8],
+      typed,
+    );
   }
 });
 
@@ -65,8 +104,14 @@ void test('first what answers all, then a near value or another package; astray 
 });
 
 void test('a value that two kinds have finds both', () => {
-  assert.deepEqual(full('100n').toSorted((a, b) => a - b), [4, 5, 121]);
-  assert.deepEqual(full('100nF').toSorted((a, b) => a - b), [4, 5]);
+  assert.deepEqual(
+    full('100n').toSorted((a, b) => a - b),
+    [4, 5, 121],
+  );
+  assert.deepEqual(
+    full('100nF').toSorted((a, b) => a - b),
+    [4, 5],
+  );
 });
 
 void test('a higher rating answers too, after the one asked for', () => {
@@ -76,7 +121,8 @@ void test('a higher rating answers too, after the one asked for', () => {
 });
 
 void test('bounds are written in words or as signs', () => {
-  for (const typed of ['100nF at least 25 V', '100nF over 25V', '100nF ≥ 25V', '100nF >=25V', 'capacitor from 25 V']) assert.deepEqual(full(typed), [4], typed);
+  for (const typed of ['100nF at least 25 V', '100nF over 25V', '100nF ≥ 25V', '100nF >=25V', 'capacitor from 25 V'])
+    assert.deepEqual(full(typed), [4], typed);
   assert.deepEqual(full('capacitor up to 16 V'), [5]);
 });
 
@@ -120,6 +166,9 @@ void test('a thread with a length is one thing; another length is near', () => {
 });
 
 void test('no more than the limit is answered, the best of them', () => {
-  assert.deepEqual(find(INDEX, '4k7', { limit: 1 }).map(({ bag }) => bag.number), [1]);
+  assert.deepEqual(
+    find(INDEX, '4k7', { limit: 1 }).map(({ bag }) => bag.number),
+    [1],
+  );
   assert.deepEqual(find(INDEX, '4k7', { limit: 0 }), []);
 });

@@ -28,7 +28,9 @@ export function find(index: FindIndex, words: string, { limit = LIMIT }: { reado
   const touched = count(index, query.asks);
   const found = best(index.columns, query, touched, limit).flatMap(({ slot, rank }) => {
     const bag = index.slots[slot];
-    return bag ? [{ bag, score: rank, full: index.columns.answered[slot] === query.asks.length, why: whyFound(bag, query.asks) }] : [];
+    return bag
+      ? [{ bag, score: rank, full: index.columns.answered[slot] === query.asks.length, why: whyFound(bag, query.asks) }]
+      : [];
   });
   wipe(index.columns, touched);
   return found;
@@ -56,7 +58,7 @@ function count(index: FindIndex, asks: readonly Ask[]): number {
   return met;
 }
 
-/** Only bags with as many of the essential things as any bag has: so an essential word that no bag has stops nothing. */
+/** Only bags with the most essential things that one bag has: so an essential word that no bag has stops nothing. */
 function best(columns: Columns, query: Query, met: number, limit: number): readonly Ranked[] {
   const { score, essential, standing, kind, touched, number } = columns;
   const usual = query.kind === null ? -1 : KINDS.indexOf(query.kind);

@@ -47,7 +47,13 @@ const BOUNDS: readonly (readonly [RegExp, 'at-least' | 'at-most'])[] = [
  * `"bag 12"` → a bag number; words that state no fact stay words.
  */
 export function readQuery(text: string): Query {
-  const words = joined(text.slice(0, LONGEST).replaceAll(/[≥≤]|[<>]=?/g, ' $& ').split(/\s+/).filter(Boolean));
+  const words = joined(
+    text
+      .slice(0, LONGEST)
+      .replaceAll(/[≥≤]|[<>]=?/g, ' $& ')
+      .split(/\s+/)
+      .filter(Boolean),
+  );
   const whole = readPart(words.join(' ')).part.kind;
   const kind = whole === 'other' || whole === 'not-a-part' ? null : whole;
   const asks: Ask[] = [];
@@ -122,7 +128,9 @@ function otherValues(typed: string, context: Kind | null, facts: readonly Fact[]
   if (facts.length && !value) return [];
   const kinds = context && OPEN_KINDS.includes(context) && !value ? [context] : OPEN_KINDS;
   return kinds.flatMap((kind) => {
-    const { facts: read } = BARE_NUMBER.test(typed) ? readPart('', { kind, fields: { value: typed } }).part : readPart(typed, { kind }).part;
+    const { facts: read } = BARE_NUMBER.test(typed)
+      ? readPart('', { kind, fields: { value: typed } }).part
+      : readPart(typed, { kind }).part;
     return read.value && (read.value.value !== value?.value || read.value.unit !== value.unit) ? [read.value] : [];
   });
 }

@@ -49,12 +49,20 @@ export function within(scales: Scales, key: FactKey, unit: string | null, low: n
 }
 
 /** The values next to this one that `counts`, at most `each` on either side and within `ratio` of it, nearest first; never the value itself. */
-export function neighbours(scales: Scales, fact: Fact, each: number, ratio: number, counts: (posting: Posting) => boolean): Posting[] {
+export function neighbours(
+  scales: Scales,
+  fact: Fact,
+  each: number,
+  ratio: number,
+  counts: (posting: Posting) => boolean,
+): Posting[] {
   const scale = scales.get(scaleName(fact.key, fact.unit));
   const middle = Number(fact.value);
   if (!scale || !(middle > 0)) return [];
   const far = (step: Step): number => (step.at > middle ? step.at / middle : middle / step.at);
-  const near = steps(scale).filter((step) => step.at > 0 && step.value !== fact.value && far(step) <= ratio && counts(scale.postings.get(step.value) ?? []));
+  const near = steps(scale).filter(
+    (step) => step.at > 0 && step.value !== fact.value && far(step) <= ratio && counts(scale.postings.get(step.value) ?? []),
+  );
   const below = near.filter(({ at }) => at < middle).slice(-each);
   const above = near.filter(({ at }) => at > middle).slice(0, each);
   return [...below, ...above].toSorted((a, b) => far(a) - far(b)).map(({ value }) => scale.postings.get(value) ?? []);

@@ -22,7 +22,8 @@ export function partTerms({ part, code }: Bag): Terms {
   const words = wordsOf(text);
   words.add(codeWord(code));
   for (const word of wordsOf(kind)) words.add(word);
-  for (const fact of Object.values(facts)) if (fact && fact.unit === null && fact.key !== 'partNumber') for (const word of wordsOf(fact.value)) words.add(word);
+  for (const fact of Object.values(facts))
+    if (fact && fact.unit === null && fact.key !== 'partNumber') for (const word of wordsOf(fact.value)) words.add(word);
   if (facts.partNumber) for (const word of numberWords(facts.partNumber.value)) words.add(word);
   return { facts: Object.values(facts).filter((fact) => fact !== undefined), words, numbers: numberKeys(part) };
 }
@@ -50,7 +51,9 @@ function numberWords(name: string): string[] {
 /** Equal texts mean equal terms, so that a bag whose quantity alone changed is not posted again. */
 export function termsText(bag: Bag): string {
   const facts = Object.values(bag.part.facts).map((fact) => `${fact?.key}=${fact?.value}${fact?.unit ?? ''}`);
-  return [bag.number, bag.code, bag.part.kind, bag.part.text, ...facts.sort(), bag.box, bag.place, ...(bag.suppliers ?? [])].join('\u001F');
+  return [bag.number, bag.code, bag.part.kind, bag.part.text, ...facts.sort(), bag.box, bag.place, ...(bag.suppliers ?? [])].join(
+    '\u001F',
+  );
 }
 
 function add(words: Set<string>, text: string): void {

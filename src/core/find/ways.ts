@@ -9,7 +9,17 @@ import { meantBy } from './typo.ts';
 import { startingWith, type Posting } from './words.ts';
 
 /** How well a bag answers one thing asked: the larger the better; from `BEGINS` on it counts as an answer, below as something near. */
-export const GRADE = { number: 10, name: 9, nameBegins: 8, equal: 7, otherReading: 6, betters: 5, begins: 4, meant: 2, near: 1 } as const;
+export const GRADE = {
+  number: 10,
+  name: 9,
+  nameBegins: 8,
+  equal: 7,
+  otherReading: 6,
+  betters: 5,
+  begins: 4,
+  meant: 2,
+  near: 1,
+} as const;
 
 export interface Way {
   readonly grade: number;
@@ -23,12 +33,26 @@ const RATINGS = new Set(['voltage', 'power', 'current', 'temperature-high']);
 /** The bags that answer one thing asked, best ways first; a bag may come in several. */
 export function waysOf(index: FindIndex, ask: Ask): Way[] {
   if (ask.only === 'bag') return numberWays(index, ask);
-  if (ask.only === 'box') return [{ grade: GRADE.number, posting: matching(index, index.words.postings.get(ask.word), (bag) => fold(bag.box ?? '') === ask.word) }];
+  if (ask.only === 'box')
+    return [
+      {
+        grade: GRADE.number,
+        posting: matching(index, index.words.postings.get(ask.word), (bag) => fold(bag.box ?? '') === ask.word),
+      },
+    ];
   if (ask.bound) return boundWays(index, ask);
   const codes = codeWays(index, ask);
   if (codes.length && ask.typed.includes('-')) return codes;
-  const sure = [...codes, ...numberWays(index, ask), ...kindWays(index, ask), ...factWays(index, ask), ...wordWays(index, ask)].toSorted((a, b) => b.grade - a.grade);
-  return sure.some(({ posting }) => isLive(index, posting)) ? [...sure, ...nearWays(index, ask)] : [...nearWays(index, ask), ...meantWays(index, ask)];
+  const sure = [
+    ...codes,
+    ...numberWays(index, ask),
+    ...kindWays(index, ask),
+    ...factWays(index, ask),
+    ...wordWays(index, ask),
+  ].toSorted((a, b) => b.grade - a.grade);
+  return sure.some(({ posting }) => isLive(index, posting))
+    ? [...sure, ...nearWays(index, ask)]
+    : [...nearWays(index, ask), ...meantWays(index, ask)];
 }
 
 function numberWays(index: FindIndex, ask: Ask): Way[] {
@@ -50,7 +74,10 @@ function boundWays(index: FindIndex, ask: Ask): Way[] {
 }
 
 function factWays(index: FindIndex, ask: Ask): Way[] {
-  const others = ask.others.map((fact) => ({ grade: ask.facts.length ? GRADE.otherReading : GRADE.equal, posting: equalTo(index.facts, fact) }));
+  const others = ask.others.map((fact) => ({
+    grade: ask.facts.length ? GRADE.otherReading : GRADE.equal,
+    posting: equalTo(index.facts, fact),
+  }));
   const [first, ...more] = ask.facts.map((fact) => equalTo(index.facts, fact)).toSorted((a, b) => a.length - b.length);
   if (!first) return others;
   return [{ grade: GRADE.equal, posting: more.reduce(inBoth, first) }, ...others, ...betterWays(index, ask.facts)];
@@ -59,7 +86,7 @@ function factWays(index: FindIndex, ask: Ask): Way[] {
 /** Postings are in order of slot. */
 function inBoth(a: Posting, b: Posting): Posting {
   const both: Posting = [];
-  for (let i = 0, j = 0; i < a.length && j < b.length; ) {
+  for (let i = 0, j = 0; i < a.length && j < b.length;) {
     const [x = 0, y = 0] = [a[i], b[j]];
     if (x === y) both.push(x);
     if (x <= y) i += 1;
@@ -81,7 +108,9 @@ const TOO_SHORT = /^(?:.|\d{1,2})$/u;
 
 /** A part code, whole or begun, says more than the facts that could be read from it. */
 function codeWays(index: FindIndex, ask: Ask): Way[] {
-  return TOO_SHORT.test(ask.word) || !/[\d-]/.test(ask.typed) ? [] : beginning(index, codeWord(ask.typed), GRADE.name, GRADE.nameBegins);
+  return TOO_SHORT.test(ask.word) || !/[\d-]/.test(ask.typed)
+    ? []
+    : beginning(index, codeWord(ask.typed), GRADE.name, GRADE.nameBegins);
 }
 
 function wordWays(index: FindIndex, ask: Ask): Way[] {
@@ -108,13 +137,20 @@ function nearWays(index: FindIndex, ask: Ask): Way[] {
 
 function meantWays(index: FindIndex, ask: Ask): Way[] {
   const postingOf = (word: string): Posting => index.words.postings.get(word) ?? [];
-  return meantBy(index.words, ask.word, (word) => isLive(index, postingOf(word))).map((word) => ({ grade: GRADE.meant, posting: postingOf(word) }));
+  return meantBy(index.words, ask.word, (word) => isLive(index, postingOf(word))).map((word) => ({
+    grade: GRADE.meant,
+    posting: postingOf(word),
+  }));
 }
 
 /** Has the bag this very fact? */
 export function hasFact(bag: Bag, fact: Fact): boolean {
   const mine = bag.part.facts[fact.key];
-  return mine !== undefined && mine.unit === fact.unit && (mine.value === fact.value || (fact.unit === null && mine.value.toLowerCase() === fact.value.toLowerCase()));
+  return (
+    mine !== undefined &&
+    mine.unit === fact.unit &&
+    (mine.value === fact.value || (fact.unit === null && mine.value.toLowerCase() === fact.value.toLowerCase()))
+  );
 }
 
 function matching(index: FindIndex, posting: Posting | undefined, test: (bag: Bag) => boolean): Posting {

@@ -51,7 +51,8 @@ function whyAsk(bag: Bag, ask: Ask): Why[] {
   if (ask.bound) return ask.facts.map((fact) => bounded(bag, fact));
   const number = bag.part.facts.partNumber?.value ?? '';
   if (number && fold(number) === ask.word) return [why('part-number', { value: number })];
-  if (ask.facts.length && ask.facts.every((fact) => hasFact(bag, fact))) return told(ask.facts).map((fact) => why('fact', { fact: fact.key, value: factText(fact) }));
+  if (ask.facts.length && ask.facts.every((fact) => hasFact(bag, fact)))
+    return told(ask.facts).map((fact) => why('fact', { fact: fact.key, value: factText(fact) }));
   const other = ask.others.find((fact) => hasFact(bag, fact));
   if (other) return [why('fact', { fact: other.key, value: factText(other) })];
   const word = whyWord(bag, ask.word, typed);
@@ -73,7 +74,9 @@ function told(facts: readonly Fact[]): Fact[] {
 
 function bounded(bag: Bag, limit: Fact): Why {
   const mine = bag.part.facts[limit.key];
-  return mine ? why('in-bounds', { fact: limit.key, has: factText(mine) }) : why('not-stated', { fact: limit.key, asked: factText(limit) });
+  return mine
+    ? why('in-bounds', { fact: limit.key, has: factText(mine) })
+    : why('not-stated', { fact: limit.key, asked: factText(limit) });
 }
 
 const MORE = new Set(['voltage', 'power', 'current', 'temperature-high']);
@@ -110,5 +113,9 @@ function begins(words: ReadonlySet<string>, start: string): boolean {
 /** The word of the bag that was probably meant, or null. */
 function meantWord(bag: Bag, typed: string): string | null {
   const slips = mostSlips(typed);
-  return [...allWords(bag)].find((word) => Math.abs(word.length - typed.length) <= slips && slipsBetween(word, typed, slips) <= slips) ?? null;
+  return (
+    [...allWords(bag)].find(
+      (word) => Math.abs(word.length - typed.length) <= slips && slipsBetween(word, typed, slips) <= slips,
+    ) ?? null
+  );
 }

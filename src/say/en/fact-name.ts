@@ -1,7 +1,14 @@
 const NAMES: Readonly<Record<string, string>> = {
-  'tolerance-low': 'tolerance', 'tolerance-high': 'tolerance', partNumber: 'part number', 'voltage-kind': 'kind of voltage',
-  'load-capacitance': 'load capacitance', 'temperature-coefficient': 'temperature coefficient', polarised: 'polarity',
-  'temperature-low': 'lowest temperature', 'temperature-high': 'highest temperature', safety: 'safety class',
+  'tolerance-low': 'tolerance',
+  'tolerance-high': 'tolerance',
+  partNumber: 'part number',
+  'voltage-kind': 'kind of voltage',
+  'load-capacitance': 'load capacitance',
+  'temperature-coefficient': 'temperature coefficient',
+  polarised: 'polarity',
+  'temperature-low': 'lowest temperature',
+  'temperature-high': 'highest temperature',
+  safety: 'safety class',
 };
 
 /** What a fact is called in a sentence: `tolerance-high` → `tolerance`; most are called by their key. */
