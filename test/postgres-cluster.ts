@@ -8,10 +8,11 @@ import pg from 'pg';
 
 const run = promisify(execFile);
 const STARTS_WITHIN_MS = 30_000;
+const STOPS_WITHIN_MS = 10_000;
 
-/** A PostgreSQL for tests: `fresh` gives the address of a new empty database in it. */
+/** A PostgreSQL for tests: `fresh` gives the address of a new database in it, empty or as another of its databases is. */
 export interface Cluster {
-  fresh(): Promise<string>;
+  fresh(like?: string): Promise<string>;
   stop(): Promise<void>;
 }
 
@@ -21,7 +22,7 @@ export interface Cluster {
  */
 export async function startCluster(): Promise<Cluster | null> {
   const url = process.env['TEST_DATABASE_URL'];
-  if (url) return { fresh: () => freshDatabase(url), stop: () => Promise.resolve() };
+  if (url) return { fresh: (like) => freshDatabase(url, like), stop: () => Promise.resolve() };
   const initdb = process.env['PG_BIN'] ? join(process.env['PG_BIN'], 'initdb') : globSync('/usr/lib/postgresql/*/bin/initdb').toSorted().at(-1);
   if (initdb && existsSync(initdb)) return ownCluster(join(initdb, '..'));
   if (process.env['CI']) throw new Error('CI has no PostgreSQL: install it (Debian: postgresql), or set TEST_DATABASE_URL');
@@ -40,14 +41,22 @@ async function ownCluster(bin: string): Promise<Cluster> {
   const url = `postgresql://lab@/postgres?host=${encodeURIComponent(folder)}`;
   await answers(url, server);
   return {
-    fresh: () => freshDatabase(url),
+    fresh: (like) => freshDatabase(url, like),
     async stop() {
-      const ended = new Promise((done) => server.once('exit', done));
-      server.kill('SIGINT');
-      await ended;
+      await stopped(server);
       rmSync(folder, { recursive: true, force: true });
     },
   };
+}
+
+/** Asks it to stop, and after a while does not ask any more. */
+async function stopped(server: ChildProcess): Promise<void> {
+  if (server.exitCode !== null || server.signalCode !== null) return;
+  const ended = new Promise((done) => server.once('exit', done));
+  server.kill('SIGINT');
+  const insist = setTimeout(() => server.kill('SIGQUIT'), STOPS_WITHIN_MS);
+  await ended;
+  clearTimeout(insist);
 }
 
 /** Under root: the ids of the user `postgres`, else of `nobody`. */
@@ -79,11 +88,14 @@ async function answers(url: string, server: ChildProcess): Promise<void> {
   }
 }
 
-async function freshDatabase(url: string): Promise<string> {
+const DATABASE = /(\/\/[^/]*\/)([^?]*)/;
+
+async function freshDatabase(url: string, like?: string): Promise<string> {
   const name = `lab_${randomUUID().replaceAll('-', '')}`;
   const client = new pg.Client({ connectionString: url });
   await client.connect();
-  await client.query(`create database ${name}`);
+  const template = like === undefined ? '' : ` template ${DATABASE.exec(like)?.[2] ?? ''}`;
+  await client.query(`create database ${name}${template}`);
   await client.end();
-  return url.replace(/(\/\/[^/]*\/)[^?]*/, `$1${name}`);
+  return url.replace(DATABASE, `$1${name}`);
 }

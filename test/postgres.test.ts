@@ -6,10 +6,13 @@ import { storeSuite } from './store-suite.ts';
 const cluster = await startCluster();
 if (cluster) {
   after(() => cluster.stop());
+  // migrated once; every test gets a copy of it
+  const migrated = await cluster.fresh();
+  await (await openDatabase({ url: migrated })).close();
   storeSuite({
     engine: 'postgres',
     async fresh() {
-      const url = await cluster.fresh();
+      const url = await cluster.fresh(migrated);
       const lab = await openDatabase({ url });
       return { lab, again: () => openDatabase({ url }), end: () => lab.close() };
     },

@@ -5,7 +5,8 @@ import type { Store } from './store/lab.ts';
 import { modelSuite } from './store/model.ts';
 import { movingSuite } from './store/moving.ts';
 
-const MODEL_RUNS = 200;
+/** many in the long run, few in every run */
+const MODEL_RUNS = process.env['BAGATELLE_LONG'] ? 1000 : 60;
 
 /** Everything that the store promises: one suite, run on each engine by its own short test. */
 export function storeSuite(store: Store): void {
