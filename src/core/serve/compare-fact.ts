@@ -2,7 +2,7 @@ import { numberFact, wordFact, type Fact, type FactKey, type NumericFact, type P
 import { compare, decimal, multiply, type Decimal } from '#core/quantity/decimal.ts';
 import { DIELECTRIC_SERVES } from './dielectrics.data.ts';
 import { factText } from './fact-text.ts';
-import { fit } from './outline.ts';
+import { fit, isChip } from './outline.ts';
 import { USUAL_CHIP_POWER } from './packages.data.ts';
 import type { FactRule } from './rules.data.ts';
 import type { Because, BecauseCode, Verdict } from './verdict.ts';
@@ -22,6 +22,7 @@ export function finding(level: Verdict, code: BecauseCode, args: Because['args']
 export function compareFact({ key, rule, matters }: FactRule, has: Part, asked: Part): Finding[] {
   const [mine, wanted] = [has.facts[key], asked.facts[key]];
   if (!wanted) return mine && matters ? [finding('check', 'not-asked', { fact: key, has: factText(mine) }, key)] : [];
+  if (!mine && key === 'technology' && goesWithoutSaying(wanted, has)) return [];
   if (!mine) return [rule === 'safety' ? finding('missing', 'safety', { fact: key, asked: factText(wanted) }, key) : silent(key, wanted, has)];
   const level = sameFact(key, mine, wanted) ? 'exact' : LEVEL_OF[rule](key, has, asked, mine, wanted);
   const softened = level === 'exact' && (mine.origin === 'assumed' || wanted.origin === 'assumed') ? 'serves' : level;
@@ -93,6 +94,13 @@ function silent(key: FactKey, wanted: Fact, has: Part): Finding {
   const args = { fact: key.startsWith('tolerance') ? 'tolerance' : key, asked: factText(wanted) };
   if (usual && size && compare(decimal(usual), fact(wanted)) >= 0) return finding('serves', 'usual', { ...args, package: size }, key);
   return finding('check', 'not-stated', args, key);
+}
+
+/** A dielectric code or a chip size says ceramic; what a code number says of a resistor's film is asked by nobody. */
+function goesWithoutSaying(wanted: Fact, has: Part): boolean {
+  if (has.kind === 'resistor') return wanted.origin === 'decoded';
+  const chip = isChip(wordFact(has, 'package') ?? '');
+  return has.kind === 'capacitor' && wanted.value === 'ceramic' && (chip || wordFact(has, 'dielectric') !== null);
 }
 
 const COARSE: Readonly<Record<string, string>> = {

@@ -79,7 +79,7 @@ export const RULES: Readonly<Record<Kind, KindRules>> = {
   header: described(null, 'pins'),
   switch: described('described', 'variant'),
   relay: rules(['partNumber', 'voltage'], [...rule('equal', 'voltage'), ...rule('at-least', 'current'), ...matters('judge', 'variant')], 'names-it', 'safety'),
-  fuse: rules(['current', 'partNumber'], [...rule('equal', 'current'), ...rule('at-least', 'voltage'), ...rule('judge', 'variant')], 'judge', 'safety'),
+  fuse: rules(['value', 'current', 'partNumber'], [...rule('equal', 'value', 'current'), ...rule('at-least', 'voltage'), ...rule('judge', 'variant')], 'judge', 'safety'),
   battery: rules(['partNumber', 'package'], [...rule('judge', 'voltage', 'technology', 'variant')], 'names-it', 'safety'),
   sensor: named(...rule('judge', 'variant')),
   module: named(...rule('judge', 'variant')),

@@ -116,6 +116,13 @@ rule('names of one outline are one; look-alikes are looked at', [
   [part('diode', { partNumber: 'SS14', package: 'DO-214AA' }), part('diode', { partNumber: 'SS14', package: 'DO-214AC' }), 'missing', 'SMB is not SMA'],
 ]);
 
+const decoded = part('capacitor', { value: '100e-9', package: '0603', voltage: 50, dielectric: 'X7R', technology: 'ceramic', partNumber: 'GRM188R71H104KA93D' }, 'decoded');
+rule('what a dielectric or a size says already is not asked again', [
+  [C({ value: '100e-9', package: '0603', voltage: 50, dielectric: 'X7R' }), decoded, 'serves', 'ceramic goes without saying'],
+  [R({ value: 1000, package: '0603' }), part('resistor', { value: 1000, package: '0603', technology: 'thick-film' }, 'decoded'), 'exact', 'thick film'],
+  [part('regulator', { partNumber: 'AMS1117-3.3' }), part('regulator', { partNumber: 'AMS1117-3.3', package: 'SOT-223' }), 'check', 'a type made in several packages'],
+]);
+
 rule('another maker of a generic part serves; of a coil, a person looks', [
   [R({ value: 1000, package: '0603', partNumber: 'AB0603-1K', tolerance: 0.01 }), R({ value: 1000, package: '0603', partNumber: 'XY0603FT1K', tolerance: 0.01 }), 'serves', 'resistor'],
   [part('inductor', { value: '10e-6', partNumber: 'A1' }), part('inductor', { value: '10e-6', partNumber: 'B2' }), 'check', 'inductor'],
