@@ -92,7 +92,7 @@ async function tellDeed(teller: Teller, { at, who, deed }: StoryAct, told: ActIn
       return act(saveBoard, { ...told, board, revision, source: file, lines: boardLines(deed.saved) });
     }
     case 'accept':
-      return act(choose, { ...told, board: deed.board, demand: demandOf(deed.board, deed.ref), bag: deed.bag, accept: true });
+      return act(choose, { ...told, board: deed.board, demand: demandOf(deed.board, deed.row), bag: deed.bag, accept: true });
     case 'pick-kit':
       return act(pickForBuild, {
         ...told,
@@ -142,9 +142,9 @@ function buildOf({ builds }: Teller, { key }: BuiltBoard): string {
   return id;
 }
 
-function demandOf(board: string, ref: string): string {
-  const revision = REVISIONS.findLast((one) => one.board === board);
-  const line = revision && boardLines(revision).find(({ refs }) => refs.includes(ref));
-  if (!line) throw new Error(`${board} has no ${ref}`);
+function demandOf(board: string, row: number): string {
+  const newest = REVISIONS.findLast((one) => one.board === board);
+  const line = newest && boardLines(newest).find((one) => one.row === row);
+  if (!line) throw new Error(`${board} has no row ${row}`);
   return demandKey(line.part);
 }

@@ -1,5 +1,5 @@
 import type { Chance } from './random.ts';
-import { BUILDS, REVISIONS, type BuiltBoard, type SavedRevision } from './scenario/boards.data.ts';
+import { ACCEPTED, BUILDS, REVISIONS, type BuiltBoard, type SavedRevision } from './scenario/boards.data.ts';
 import { DELIVERIES } from './scenario/deliveries.data.ts';
 import { EVENTS } from './scenario/events.data.ts';
 
@@ -12,7 +12,7 @@ export type Deed =
   | { readonly did: 'set-aside'; readonly bag: number; readonly state: 'astray' | 'sound' }
   | { readonly did: 'undo'; readonly of: string }
   | { readonly did: 'save-board'; readonly saved: SavedRevision }
-  | { readonly did: 'accept'; readonly board: string; readonly ref: string; readonly bag: number }
+  | { readonly did: 'accept'; readonly board: string; readonly row: number; readonly bag: number }
   | { readonly did: 'reserve' | 'pick-kit' | 'finish' | 'leftovers' | 'cancel'; readonly build: BuiltBoard };
 
 /** One act: `name` is its own for ever, since ids and chances come from it. */
@@ -24,9 +24,6 @@ export interface StoryAct {
   readonly note?: string;
   readonly deed: Deed;
 }
-
-/** Checks that a person of the lab has settled. */
-const ACCEPTED: readonly { readonly board: string; readonly ref: string; readonly bag: number }[] = [];
 
 const PEOPLE = ['Maren Oduya', 'Tobias Quell', 'Ines Farrow'] as const;
 /** Bags that a breadboard evening takes from: plenty in them, whatever two years take out. */
@@ -66,7 +63,7 @@ function boards(): StoryAct[] {
   const accepted = ACCEPTED.map((one): StoryAct => {
     const first = REVISIONS.find(({ board }) => board === one.board);
     return {
-      name: `accept ${one.board} ${one.ref}`,
+      name: `accept ${one.board} ${one.row}`,
       at: `${first?.day}T10:30:00.000Z`,
       who: first?.who ?? PEOPLE[0],
       deed: { did: 'accept', ...one },

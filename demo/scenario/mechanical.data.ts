@@ -10,7 +10,7 @@ export const MECHANICAL: readonly BagGroup[] = [
   { kind: 'nut', delivery: 'opening-fasteners', bags: [[250, 'nut M2.5', 100, 180], [251, 'nut M3', 200, 260], [252, 'nut M4', 100, 210], [253, 'lock nut M3', 50, 220]] },
   { kind: 'washer', delivery: 'opening-fasteners', bags: [[254, 'washer M3', 200, 190], [255, 'spring washer M3', 100, 180], [256, 'washer M4', 100, 170]] },
   { kind: 'standoff', delivery: 'opening-fasteners', bags: [
-    [257, 'standoff M3 6mm nylon male-female', 60, 540], [258, 'standoff M3 10mm female-female', 60, 960], [259, 'standoff M3 15mm female-female', 30, 560], [260, 'standoff M3 20mm male-female', 20, 420],
+    [257, 'standoff M3x6 nylon male-female', 60, 540], [258, 'standoff M3x10 female-female', 60, 960], [259, 'standoff M3x15 female-female', 30, 560], [260, 'standoff M3x20 male-female', 20, 420],
   ] },
   { kind: 'mechanical', delivery: 'opening-fasteners', bags: [
     [261, 'cable gland PG7', 30, 890], [262, 'cable gland PG9', 10, 370], [263, 'heat sink TO-220', 10, 620], [264, 'insulating pad TO-220', 20, 280],

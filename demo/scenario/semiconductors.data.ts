@@ -8,7 +8,7 @@ export const SEMICONDUCTORS: readonly BagGroup[] = [
   ] },
   { kind: 'zener', delivery: 'opening-semiconductors', bags: [[129, 'BZX84-C3V3 SOT-23 zener 3.3V', 30, 210], [130, 'BZX84-C5V1 SOT-23 zener 5.1V', 30, 210], [131, 'zener 12V 1.3W DO-41', 25, 190]] },
   { kind: 'tvs', delivery: 'opening-semiconductors', bags: [[132, 'SMBJ15A SMB', 15, 330], [133, 'SMBJ5.0A SMB', 10, 240]] },
-  { kind: 'diode', delivery: 'mains-parts', bags: [[134, 'DF06M bridge DIP-4', 10, 320]] },
+  { kind: 'diode', delivery: 'mains-parts', bags: [[134, 'bridge rectifier DF06M DIP-4', 10, 320]] },
   { kind: 'led', delivery: 'opening-semiconductors', bags: [
     [135, 'LED red 0805', 100, 350], [136, 'LED green 0805', 100, 350], [137, 'LED yellow 0805', 50, 220], [138, 'LED blue 0805', 12, 150], [139, 'LED white 0805', 50, 310],
     [140, 'LED red 3mm', 50, 240], [141, 'LED green 3mm', 50, 240], [142, 'LED infrared 940nm 5mm', 20, 210],
@@ -23,7 +23,7 @@ export const SEMICONDUCTORS: readonly BagGroup[] = [
   ] },
   { kind: 'transistor', delivery: 'opening-semiconductors', bags: [[154, 'TIP120 TO-220 NPN darlington', 8, 520]] },
   { kind: 'regulator', delivery: 'opening-semiconductors', bags: [
-    [155, 'MCP1700T-3302E/TT SOT-23 3.3V', 30, 1140], [156, 'AMS1117-3.3 SOT-223 3.3V', 20, 380], [157, '7805 TO-220 5V', 12, 540], [158, '78L05 TO-92 5V', 15, 330],
+    [155, 'MCP1700T-3302E/TT LDO 3.3V SOT-23', 30, 1140], [156, 'AMS1117-3.3 LDO 3.3V SOT-223', 20, 380], [157, '7805 TO-220 5V', 12, 540], [158, '78L05 TO-92 5V', 15, 330],
     [159, 'LM317T TO-220', 8, 490], [160, 'LM2596S-3.3 TO-263-5', 12, 1680], [161, 'TL431 SOT-23', 20, 310],
   ] },
   { kind: 'ic', delivery: 'opening-semiconductors', bags: [
