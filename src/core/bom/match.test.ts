@@ -156,6 +156,7 @@ void test('salvaged and mixed bags are at most a check, and a check is not count
   const matched = match([bag(1, ohms(10, '0603'), { state: 'salvaged' })], line(ohms(10, '0603')));
   assert.equal(matched.verdict, 'check');
   assert.ok(codes(matched).includes('second-hand'));
+  assert.deepEqual(matched.because.find(({ code }) => code === 'may-serve')?.args, { bag: 1 });
   assert.equal(matched.short, 2);
 });
 

@@ -60,9 +60,7 @@ function matchLine(line: ReadRow, index: FindIndex, choice: Choice | null, board
   const because = [
     ...stateOf(line),
     ...(short ? [{ code: 'short' as const, args: { free: need - short, need } }] : []),
-    ...(answers[0]
-      ? matchOf(answers[0], choice).because
-      : (nearest?.because ?? (isPart ? [{ code: 'nothing-like-it' as const, args: {} }] : []))),
+    ...(answers[0] ? saidOf(matchOf(answers[0], choice)) : (nearest?.because ?? (isPart ? [NOTHING] : []))),
     ...judged
       .filter(({ bag }) => bag.state === 'astray')
       .map(({ bag }) => ({ code: 'astray' as const, args: { bag: bag.number } })),
@@ -81,6 +79,13 @@ function matchLine(line: ReadRow, index: FindIndex, choice: Choice | null, board
     verdict: answers[0]?.verdict ?? 'missing',
     candidates: answers.map((answer) => matchOf(answer, choice)),
   };
+}
+
+const NOTHING: Because = { code: 'nothing-like-it', args: {} };
+
+/** An open check names its bag, since nothing is taken from it. */
+function saidOf({ bag, verdict, accepted, because }: Match): readonly Because[] {
+  return verdict === 'check' && !accepted ? [{ code: 'may-serve', args: { bag } }, ...because] : because;
 }
 
 function perBoardOf({ refs, quantity }: ReadRow): number {

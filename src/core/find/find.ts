@@ -58,7 +58,7 @@ function count(index: FindIndex, asks: readonly Ask[]): number {
   return met;
 }
 
-/** Only bags with the most essential things that one bag has: so an essential word that no bag has stops nothing. */
+/** Only bags that answer as many essential things as the best one does: an essential word that no bag has stops nothing. */
 function best(columns: Columns, query: Query, met: number, limit: number): readonly Ranked[] {
   const { score, essential, standing, kind, touched, number } = columns;
   const usual = query.kind === null ? -1 : KINDS.indexOf(query.kind);

@@ -25,6 +25,7 @@ export type BecauseCode =
   | 'accepted' // {}: a check accepted for this board
   | 'nothing-like-it' // {}
   | 'nearest' // {bag, fact, has, asked}
+  | 'may-serve' // {bag}: the bag that the open check is about
   | 'astray' // {bag}
   | 'short' // {free, need}
   | 'promised' // {build}

@@ -29,6 +29,7 @@ const SENTENCES = {
   accepted: () => 'accepted for this board',
   'nothing-like-it': () => 'nothing like it is in the bags',
   nearest: (a) => `nearest is bag ${a['bag']}: ${fact(a)} ${or(a['has'], 'not stated')} for ${or(a['asked'], 'none')}`,
+  'may-serve': (a) => `bag ${a['bag']} may serve`,
   astray: (a) => `bag ${a['bag']} was looked for and not found`,
   short: (a) => `${a['free']} free, ${a['need']} needed`,
   promised: (a) => `promised to ${a['build']}`,
