@@ -76,7 +76,13 @@ function cellEvidence(evidence: Evidence, cell: Cell): void {
   if (weight > 0) wordEvidence(evidence, cell, weight);
   codeEvidence(evidence, cell);
   if (cell.field === 'value' || cell.field === 'description' || cell.field === 'text') {
-    for (const atom of cell.atoms) atomEvidence(evidence, atom);
+    const units = new Set<string>();
+    for (const atom of cell.atoms) {
+      // a unit counts once, however often it stands there
+      const unit = atom.type === 'quantity' ? `${atom.quantity.unit}` : '';
+      if (unit === '' || !units.has(unit)) atomEvidence(evidence, atom);
+      units.add(unit);
+    }
     if (cell.field === 'value' && cell.atoms[0]?.type === 'quantity' && cell.atoms[0].quantity.unit === 'Hz') add(evidence, 'crystal', 3);
     if (BATTERY_SIZES.test(cell.text)) add(evidence, 'battery', 1);
   }

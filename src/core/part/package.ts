@@ -28,9 +28,9 @@ const OUTLINE: ReadonlyMap<string, readonly (readonly [name: string, of?: readon
 
 const longestFirst = (names: Iterable<string>): string => [...names].sort((a, b) => b.length - a.length || (a < b ? -1 : 1)).join('|');
 const FAMILY_ALTERNATION = longestFirst(FAMILY.keys());
-const FAMILY_PINS = new RegExp(String.raw`(${FAMILY_ALTERNATION})(?:[-_ ]{0,2}0*([1-9]\d{0,2}))?(?:[A-Z]{1,3})?(?![A-Z0-9])`, 'iy');
+const FAMILY_PINS = new RegExp(String.raw`(${FAMILY_ALTERNATION})(?:[-_ ]{0,2}0*([1-9]\d{0,2})(?!\.\d))?(?:[A-Z]{1,3})?(?![A-Z0-9])`, 'iy');
 const PINS_FAMILY = new RegExp(String.raw`0*([1-9]\d{0,2})[- ]?(?:PIN[- ]?)?(${FAMILY_ALTERNATION})(?![A-Z0-9])`, 'iy');
-const OUTLINE_AT = /((?:T?SOT|SOD|SC|TO|DO|HC|MO|LL|AT|MC|POWERDI|POWERPAK|POWERSO|R|A|P)[- ]?\d{1,3}[A-Z]{0,2}|SM[ABCFP]F?|MINI[- ]?MELF|MICRO[- ]?MELF|MELF|D[23]?PAK|DDPAK|I2?PAK|[DMA]BS|LFPAK(?:56)?|MINIDI[PL]|PLCC[246]|SUPERSOT-?[36])((?:[-/ ]?\d(?![.\d]))?(?:[-/]?(?:US?|S))?)(?![A-Z0-9])/iy;
+const OUTLINE_AT = /((?:T?SOT|SOD|SC|TO|DO|HC|MO|LL|AT|MC|POWERDI|POWERPAK|POWERSO|R|A|P)[- ]?\d{1,3}[A-Z]{0,2}|SM[ABCFP]F?|MINI[- ]?MELF|MICRO[- ]?MELF|MELF|D[23]?PAK|DDPAK|I2?PAK|[DMA]BS|LFPAK(?:56)?|MINIDI[PL]|PLCC[246]|SUPERSOT-?[36])((?:[-/ ]?\d(?![.\d]))?(?:[-/]?(?:US?|S))?)(?![A-Z0-9]|\.\d)/iy;
 
 function outlineTable(): Map<string, [name: string, of?: readonly Kind[]][]> {
   const table = new Map<string, [name: string, of?: readonly Kind[]][]>();

@@ -80,7 +80,7 @@ export const IPC_SOT: Readonly<Record<string, readonly string[]>> = {
 
 /** How footprint and symbol names of libraries begin, as evidence of kind. Compared with the name in upper case. */
 export const FOOTPRINT_KINDS: readonly (readonly [pattern: RegExp, kind: Kind, weight: number])[] = [
-  [/^(?:R|RES|RESISTOR|RESC|M?R-(?:EU|US))(?=[_\-\d.]|$|C\d|MELF)/, 'resistor', 4], [/^RESISTOR|^RES[-_]/, 'resistor', 4], [/R_ARRAY|R_PACK|RES_ARRAY|RESCA|RNET|R_NETWORK|^RN\d|CAY\d\d|ARRAY.*4X0|4X0[46]0[23]/, 'resistor-network', 6],
+  [/^(?:R|RES|RESISTOR|RESC|M?R-(?:EU|US))(?=[_\-\d.]|$|C\d|MELF)/, 'resistor', 4], [/^RESISTOR|^RES[-_]/, 'resistor', 4], [/R_ARRAY|R_PACK|RES_ARRAY|RESCA|RNET|R_NETWORK|CAY\d\d|ARRAY.*4X0|4X0[46]0[23]/, 'resistor-network', 6],
   [/POTENTIOM|TRIM(?:MER|POT)|RES[-_]ADJ|^POT[-_]|^RTRIM|BOURNS_33|3386|3296|ALPS_RK|RK09/, 'potentiometer', 6], [/^VARISTOR|RV_DISC|^MOV[-_]/, 'varistor', 6], [/THERMISTOR|^NTC|^PTC(?=[-_])/, 'thermistor', 6],
   [/^(?:C|CAP|CP|CAPC|CAPACITOR|CPOL|CAPAE|CAPMP|CAPPRD?|CAPRR|C-(?:EU|US)|CPOL-(?:EU|US))(?=[_\-\d.]|$)/, 'capacitor', 4], [/^(?:CAPC|CAPAE|CAPMP|CPOL|CAP)\d|^CAP|^CPOL|^CP_|^C-(?:EU|US)|PANASONIC_[A-H]\b|^SMC_[A-D]\b/, 'capacitor', 4], [/TANTAL|EIA-?\d{4}-\d\d/, 'capacitor', 4],
   [/^(?:L|IND|INDC|INDUCTOR|L-(?:EU|US))(?=[_\-\d.]|$)|^IND/, 'inductor', 4], [/FERRITE|^FB[-_\d]|BEAD/, 'ferrite', 5], [/TRANSFORMER|TRAFO|^XFMR/, 'transformer', 6],

@@ -1,6 +1,7 @@
 import type { Atom } from './atoms.ts';
 import { withoutPackage, type Cell } from './cell.ts';
 import { related } from './decide-kind.ts';
+import { BATTERY_SIZES } from './packages.data.ts';
 import type { Fact, Kind } from './part.ts';
 
 /** Kinds that are bought by a maker's number, so that an unknown number in a text is taken for one; `strict`: only a long one. */
@@ -54,6 +55,8 @@ function fromCodes(kind: Kind, cells: readonly Cell[], fields: readonly Cell['fi
     const cell = cells.find((one) => one.field === field);
     for (const code of cell?.codes ?? []) {
       if (field === 'supplierNumber' && !code.decoded) continue;
+      if (kind === 'battery' && BATTERY_SIZES.test(code.text)) continue;
+      if (/^\s?(?:series|type|Serie)\b/i.test(cell?.text.slice(code.end) ?? '')) continue;
       if (code.decoded ? code.kind === kind : (related(code.kind, kind) || (ACTIVE.has(code.kind) && ACTIVE.has(kind)) || (kind === 'other' && code.start === 0)) && !aside(cell, code.start)) return code.text;
     }
   }
@@ -73,7 +76,7 @@ function fromTexts(kind: Kind, cells: readonly Cell[]): string | null {
     const cell = cells.find((one) => one.field === field);
     if (!cell) continue;
     const valueIsEmpty = !cells.some((one) => one.field === 'value' && one.text.trim() !== '');
-    if (field === 'device' && !valueIsEmpty) continue;
+    if (field === 'device' && (!valueIsEmpty || strictness === 'strict')) continue;
     const found = inText(cell, kind, field === 'value' ? strictness : 'strict');
     if (found !== null) return found;
   }
@@ -101,7 +104,7 @@ function shaped(block: string, inside: readonly Atom[], strictness: 'loose' | 's
   if (digits < 2 && !(digits === 1 && strictness === 'loose' && /^[A-Z]{2,}\d[A-Z]$/.test(block))) return false;
   const unknown = inside.filter((atom) => atom.type === 'unknown');
   if (/^[\d.,/-]+$/.test(block)) return numbersOnly(block, strictness, kind);
-  if (unknown.length === 0 || !/[A-Za-z]/.test(block) || /^RM\d|^\d+(?:er|st|nd|rd|th)$/i.test(block)) return false;
+  if (unknown.length === 0 || !/[A-Za-z]/.test(block) || /^RM\d|^rev\.?\d|^v\d|^\d+(?:er|st|nd|rd|th)$/i.test(block)) return false;
   if (/[a-z]{3}/.test(block.replace(/[xX]{2,}/g, '')) || inside.some((atom) => atom.type === 'grid')) return false;
   if (inside.some((atom) => atom.type === 'word' && atom.meaning.kinds.length > 0 && atom.end - atom.start > 2 && atom.meaning.kinds.some((one) => related(one, kind)))) return false;
   if (strictness === 'loose') return block.length >= 4;

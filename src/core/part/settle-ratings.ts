@@ -18,7 +18,8 @@ export function settleRatings(kind: Kind, cells: readonly Cell[]): Settled {
   const facts: Fact[] = [];
   const doubts: Doubt[] = [];
   for (const [key, unit] of RATINGS) {
-    if (!KIND_ROWS[kind].facts.includes(key) && !cells.some((cell) => cell.field === key)) continue;
+    const strip = kind === 'led' && key === 'voltage' && cells.some((cell) => /strip|streifen/i.test(cell.text));
+    if (!strip && !KIND_ROWS[kind].facts.includes(key) && !cells.some((cell) => cell.field === key)) continue;
     const found = rating(kind, cells, key, unit);
     if (!found) continue;
     facts.push({ key, value: found.quantity.value, unit, origin: 'stated' });
@@ -27,6 +28,9 @@ export function settleRatings(kind: Kind, cells: readonly Cell[]): Settled {
   }
   return { facts, doubts };
 }
+
+/** What stands above is no rating of a part in a bag: `900KV` is the speed of a motor. */
+const MOST: Readonly<Record<'voltage' | 'power' | 'current', number>> = { voltage: 50_000, power: 5000, current: 5000 };
 
 interface Rating {
   readonly quantity: Quantity;
@@ -57,7 +61,8 @@ const FRACTION = /^\s*(\d+)\s?\/\s?(\d+)\s*$/;
 function inColumn(cell: Cell, key: string, unit: string): Quantity | null {
   const fraction = key === 'power' ? FRACTION.exec(cell.text) : null;
   if (fraction) return quantityAt(`${fraction[1]}/${fraction[2]}W`, 0);
-  const found = cell.atoms.find((atom) => atom.type === 'quantity' && (atom.quantity.unit === unit || atom.quantity.form === 'bare'));
+  const quantities = cell.atoms.flatMap((atom) => (atom.type === 'quantity' ? [atom.quantity] : []));
+  const found = cell.atoms.find((atom) => atom.type === 'quantity' && (atom.quantity.unit === unit || atom.quantity.form === 'bare') && !ranged(cell.text, quantities, atom.quantity));
   if (found?.type === 'quantity') return found.quantity;
   const size = cell.atoms.find((atom) => atom.type === 'package' && atom.reading.bare === true);
   const number = size ? parseDecimal(cell.text.slice(size.start, size.end)) : null;
@@ -68,7 +73,7 @@ function inText(cell: Cell, key: 'voltage' | 'power' | 'current', unit: string):
   const quantities = cell.atoms.flatMap((atom) => (atom.type === 'quantity' ? [atom.quantity] : []));
   const fits = quantities.filter((one) => one.unit === unit && one.form !== 'rkm' && one.note !== 'out' && one.note !== 'other' && !isCondition(cell.text, one) && !ranged(cell.text, quantities, one));
   const [first] = fits;
-  if (!first || Number(first.value) === 0) return null;
+  if (!first || Number(first.value) === 0 || Number(first.value) > MOST[key]) return null;
   const against = key === 'voltage' ? fits.find((one) => one.value !== first.value && one.note === first.note && first.note !== 'rating') : undefined;
   const doubt: Doubt | null = against ? { field: key, code: 'two-readings', args: { text: cell.text.trim(), taken: first.value, other: against.value } } : null;
   return { quantity: first, doubt };
@@ -76,13 +81,13 @@ function inText(cell: Cell, key: 'voltage' | 'power' | 'current', unit: string):
 
 /** `680 mΩ @ 10 V` is the condition of a measurement, `12 V input` the place where it is used. */
 function isCondition(text: string, quantity: Quantity): boolean {
-  if (quantity.unit === 'V' && /^\s*(?:in(?:put)?|out(?:put)?|rail|supply|bus|line|net|bias|Eingang|Ausgang)\b/i.test(text.slice(quantity.end))) return true;
+  if (quantity.unit === 'V' && /^\s*(?:in(?:put)?|out(?:put)?|rail|supply|bus|line|net|bias|logic|tolerant|level)\b|^[\s-]*(?:kompatib|compatib|Logik|Pegel|Eingang|Ausgang)/i.test(text.slice(quantity.end))) return true;
   return /(?:@|\bat)\s*$/.test(text.slice(0, quantity.start));
 }
 
 function ranged(text: string, quantities: readonly Quantity[], one: Quantity): boolean {
-  if (/^\s*(?:-|~|…|\.{2,3}|to|bis)\s*~?\s*\d/.test(text.slice(one.end))) return true;
-  return quantities.some((other) => other !== one && other.end <= one.start && (other.form === 'bare' || other.unit === one.unit) && /^\s*(?:-|~|…|\.{2,3}|to|bis)\s*~?\s*$/.test(text.slice(other.end, one.start)));
+  if (/^[\s-]*(?:-|~|…|\.{2,3}|to|bis)[\s~-]*\d/.test(text.slice(one.end))) return true;
+  return quantities.some((other) => other !== one && other.end <= one.start && (other.form === 'bare' || other.unit === one.unit) && /^[\s-]*(?:-|~|…|\.{2,3}|to|bis)[\s~-]*$/.test(text.slice(other.end, one.start)));
 }
 
 const HUNDREDTH = decimal('0.01');

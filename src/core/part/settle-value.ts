@@ -89,7 +89,7 @@ function readInCell(cell: Cell, kind: Kind, unit: string): CellRead | null {
   return { place: cell.field, candidate: best, doubt: best.doubt ?? otherDoubt(best, cell.text) };
 }
 
-const JOINED = /^\s*(?:-|~|…|\.{2,3}|to|bis|a|à|und|and|or|oder|et|ou|y|o|e|,|;|&)\s*~?\s*$/i;
+const JOINED = /^[\s-]*(?:-|~|…|\.{2,3}|to|bis|a|à|und|and|or|oder|et|ou|y|o|e|,|;|&)[\s~-]*$/i;
 const BOUNDED = /(?:[<>≤≥]=?|kleiner(?: gleich)?|groesser(?: gleich)?|größer(?: gleich)?|bis(?: zu)?|zwischen|between|up to|unter|über|under|over|below|from|von)\s*$/i;
 
 /** `100 k … 1 M`, `20-50 ohm`, `16 und 20 MHz`, `≤ 10 Ω`: no single value. */
