@@ -47,7 +47,7 @@ export function readRow(source: RowSource): Outcome<ReadRow | null> {
   const context = source.context.join(', ');
   const kind = kindByHeader(cells);
   const part = readPart(textOf(cells, refs.rest), {
-    refs: refs.refs,
+    refs: classRefs(refs),
     fields: { ...fields, ...(description ? { description } : {}), ...(context ? { context } : {}) },
     ...(kind ? { kind } : {}),
   });
@@ -91,6 +91,12 @@ function fittedOf(source: RowSource, cells: readonly RoleCell[], refs: RefsReadi
   const value = (source.cells[(source.columns.find(({ role }) => role === 'value')?.column ?? 0) - 1] ?? '').trim();
   const without = /^(?:n\/a|n\.a\.|n\.c\.|nc)$/i.test(value) && refs.refs.some((ref) => /^[RCL]\d/.test(ref));
   return { fitted: !without, doubts: without ? [{ field: 'fitted', code: 'two-readings', args: { text: value, taken: 'not fitted', other: 'fitted, value unknown' } }] : [] };
+}
+
+/** References that show the class of the part; those of a range that can't be followed still do. */
+function classRefs(refs: RefsReading): readonly string[] {
+  if (refs.refs.length > 0) return refs.refs;
+  return refs.doubts.flatMap(({ args }) => /^[A-Z]+\d+/i.exec(String(args['text'] ?? ''))?.[0] ?? []);
 }
 
 /** A quantity that is not the number of the references is kept as printed, with a doubt. */
