@@ -4,7 +4,7 @@ import { chownSync, existsSync, globSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import pg from 'pg';
+import { Client, Pool, TypeOverrides } from 'pg';
 
 const run = promisify(execFile);
 const STARTS_WITHIN_MS = 30_000;
@@ -23,7 +23,9 @@ export interface Cluster {
 export async function startCluster(): Promise<Cluster | null> {
   const url = process.env['TEST_DATABASE_URL'];
   if (url) return { fresh: (like) => freshDatabase(url, like), stop: () => Promise.resolve() };
-  const initdb = process.env['PG_BIN'] ? join(process.env['PG_BIN'], 'initdb') : globSync('/usr/lib/postgresql/*/bin/initdb').toSorted().at(-1);
+  const initdb = process.env['PG_BIN']
+    ? join(process.env['PG_BIN'], 'initdb')
+    : globSync('/usr/lib/postgresql/*/bin/initdb').toSorted().at(-1);
   if (initdb && existsSync(initdb)) return ownCluster(join(initdb, '..'));
   if (process.env['CI']) throw new Error('CI has no PostgreSQL: install it (Debian: postgresql), or set TEST_DATABASE_URL');
   return null;
@@ -35,9 +37,16 @@ async function ownCluster(bin: string): Promise<Cluster> {
   if (as) chownSync(folder, as.uid, as.gid);
   const data = join(folder, 'data');
   // initdb refuses to run as root, so does the server: both run as the user that the system's PostgreSQL has
-  await run(join(bin, 'initdb'), ['-D', data, '-U', 'lab', '-A', 'trust', '--no-sync', '-E', 'UTF8', '--locale=C'], { ...as, cwd: folder });
+  await run(join(bin, 'initdb'), ['-D', data, '-U', 'lab', '-A', 'trust', '--no-sync', '-E', 'UTF8', '--locale=C'], {
+    ...as,
+    cwd: folder,
+  });
   const quick = ['fsync=off', 'full_page_writes=off', 'shared_buffers=16MB'].flatMap((setting) => ['-c', setting]);
-  const server = spawn(join(bin, 'postgres'), ['-D', data, '-k', folder, '-c', 'listen_addresses=', ...quick], { ...as, cwd: folder, stdio: 'ignore' });
+  const server = spawn(join(bin, 'postgres'), ['-D', data, '-k', folder, '-c', 'listen_addresses=', ...quick], {
+    ...as,
+    cwd: folder,
+    stdio: 'ignore',
+  });
   const url = `postgresql://lab@/postgres?host=${encodeURIComponent(folder)}`;
   await answers(url, server);
   return {
@@ -76,7 +85,7 @@ async function serverUser(): Promise<{ uid: number; gid: number } | null> {
 async function answers(url: string, server: ChildProcess): Promise<void> {
   const until = performance.now() + STARTS_WITHIN_MS;
   for (;;) {
-    const client = new pg.Client({ connectionString: url });
+    const client = new Client({ connectionString: url });
     try {
       await client.connect();
       await client.end();
@@ -92,7 +101,7 @@ const DATABASE = /(\/\/[^/]*\/)([^?]*)/;
 
 async function freshDatabase(url: string, like?: string): Promise<string> {
   const name = `lab_${randomUUID().replaceAll('-', '')}`;
-  const client = new pg.Client({ connectionString: url });
+  const client = new Client({ connectionString: url });
   await client.connect();
   const template = like === undefined ? '' : ` template ${DATABASE.exec(like)?.[2] ?? ''}`;
   await client.query(`create database ${name}${template}`);

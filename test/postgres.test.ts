@@ -19,6 +19,8 @@ if (cluster) {
   });
 } else {
   void test('postgres: left out, since there is none here', (context) => {
-    context.diagnostic('The tests on PostgreSQL were left out: install it (Debian: apt-get install postgresql), or set TEST_DATABASE_URL.');
+    context.diagnostic(
+      'The tests on PostgreSQL were left out: install it (Debian: apt-get install postgresql), or set TEST_DATABASE_URL.',
+    );
   });
 }

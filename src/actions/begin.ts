@@ -20,7 +20,10 @@ export async function begin(tx: Tx, clock: Clock, who: Who, input: ActInput, act
   const recordedAt = clock.now();
   const happened = input.happenedAt === undefined ? recordedAt : instant(input.happenedAt);
   if (happened === null) {
-    return { ok: false, refusal: { code: 'not-valid', args: { field: 'happenedAt', received: String(input.happenedAt), expected: 'instant' } } };
+    return {
+      ok: false,
+      refusal: { code: 'not-valid', args: { field: 'happenedAt', received: String(input.happenedAt), expected: 'instant' } },
+    };
   }
   const change = await startAct(tx, {
     id: input.id,

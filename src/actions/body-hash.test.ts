@@ -8,5 +8,10 @@ void test('the order of keys and keys that hold nothing are no other body', () =
 
 void test('another verb, value or order of a list is another body', () => {
   const body = bodyHash('pick', { bags: [1, 2] });
-  for (const other of [bodyHash('count', { bags: [1, 2] }), bodyHash('pick', { bags: [2, 1] }), bodyHash('pick', { bags: ['1', 2] })]) assert.notEqual(other, body);
+  for (const other of [
+    bodyHash('count', { bags: [1, 2] }),
+    bodyHash('pick', { bags: [2, 1] }),
+    bodyHash('pick', { bags: ['1', 2] }),
+  ])
+    assert.notEqual(other, body);
 });

@@ -2,7 +2,9 @@ import { createHash } from 'node:crypto';
 
 /** Hash of a verb and what it was asked, whatever the order of the keys: `{a,b}` and `{b,a}` are the same body. */
 export function bodyHash(verb: string, body: unknown): string {
-  return createHash('sha256').update(canonical([verb, body])).digest('hex');
+  return createHash('sha256')
+    .update(canonical([verb, body]))
+    .digest('hex');
 }
 
 /** JSON with its keys in order and without keys that hold nothing. */

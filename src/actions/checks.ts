@@ -8,7 +8,8 @@ export const MOST = 1_000_000_000_000;
 /** A quantity that moves: a whole number of at least `least` (1 unless said). */
 export function quantityTrouble(field: string, value: number, least: number = 1): Refusal | null {
   if (!Number.isSafeInteger(value)) return { code: 'not-whole', args: { field, received: String(value) } };
-  if (value < least) return least === 1 ? { code: 'not-positive', args: { field, received: value } } : range(field, value, least, MOST);
+  if (value < least)
+    return least === 1 ? { code: 'not-positive', args: { field, received: value } } : range(field, value, least, MOST);
   return value > MOST ? range(field, value, least, MOST) : null;
 }
 

@@ -28,5 +28,14 @@ export const choose: Action<ChooseInput, ChooseResult> = async (tx, clock, who, 
   if (!begun.ok) return begun;
   await writeChoice(tx, board.id, input.demand, after);
   const { demand, accept } = input;
-  return done({ act: input.id, repeat: false, change: begun.value, warnings: [], board: board.name, demand, bag: input.bag, accept });
+  return done({
+    act: input.id,
+    repeat: false,
+    change: begun.value,
+    warnings: [],
+    board: board.name,
+    demand,
+    bag: input.bag,
+    accept,
+  });
 };

@@ -28,10 +28,23 @@ export const count: Action<CountInput, CountResult> = async (tx, clock, who, inp
   const warnings: Warning[] = await brokenPromises(tx, [bag.id]);
   if (contradicts) warnings.push({ code: 'on-count-list', args: { bag: bag.number } });
   const balance = balanceOf({ ...bag, onHand: bag.onHand + move.delta, sure: bag.sure + move.sureDelta });
-  return done({ act: input.id, repeat: false, change: begun.value, warnings, ...balance, total: input.total, difference: move.delta });
+  return done({
+    act: input.id,
+    repeat: false,
+    change: begun.value,
+    warnings,
+    ...balance,
+    total: input.total,
+    difference: move.delta,
+  });
 };
 
 function settled(bag: HeldBag, contradicts: boolean): NewBagChange[] {
-  const toCount: NewBagChange = { bag: bag.id, field: 'to_count', before: bag.toCount ? '1' : '0', after: contradicts ? '1' : '0' };
+  const toCount: NewBagChange = {
+    bag: bag.id,
+    field: 'to_count',
+    before: bag.toCount ? '1' : '0',
+    after: contradicts ? '1' : '0',
+  };
   return bag.state === 'astray' ? [toCount, { bag: bag.id, field: 'state', before: 'astray', after: 'sound' }] : [toCount];
 }

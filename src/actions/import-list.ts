@@ -33,15 +33,33 @@ export const importList: Action<ImportInput, ImportResult> = async (tx, clock, w
 
   const change = begun.value;
   if (input.box) await ensureBoxes(tx, input.id, [input.box], input.boxPlaces);
-  const parts = await ensureParts(tx, plan.bags.map((bag) => newPart(bag.row.part)));
+  const parts = await ensureParts(
+    tx,
+    plan.bags.map((bag) => newPart(bag.row.part)),
+  );
   const bags = plan.bags.map((bag) => ({ planned: bag, row: newBag(bag, parts) }));
-  await insertBags(tx, input.id, change, bags.map((bag) => bag.row));
-  const lots = bags.flatMap(({ planned, row }) => (planned.row.supplier ? [{ bag: row.id, lot: listedLot(planned.row.supplier, row.part) }] : []));
-  await insertLots(tx, input.id, lots.map((one) => one.lot));
+  await insertBags(
+    tx,
+    input.id,
+    change,
+    bags.map((bag) => bag.row),
+  );
+  const lots = bags.flatMap(({ planned, row }) =>
+    planned.row.supplier ? [{ bag: row.id, lot: listedLot(planned.row.supplier, row.part) }] : [],
+  );
+  await insertLots(
+    tx,
+    input.id,
+    lots.map((one) => one.lot),
+  );
   const lotOf = new Map(lots.map((one) => [one.bag, one.lot.id]));
   const movements = bags
     .filter(({ planned }) => planned.quantity > 0)
-    .map(({ planned, row }): NewMovement => ({ bag: row.id, lot: lotOf.get(row.id) ?? null, ...putIn(planned.quantity, planned.sure) }));
+    .map(({ planned, row }): NewMovement => ({
+      bag: row.id,
+      lot: lotOf.get(row.id) ?? null,
+      ...putIn(planned.quantity, planned.sure),
+    }));
   await postMovements(tx, input.id, change, movements);
 
   const numbers = plan.bags.map((bag) => bag.number);
@@ -79,5 +97,15 @@ function newBag(bag: PlannedBag, parts: ReadonlyMap<string, string>): NewBag {
 
 /** A list names the supplier; the day of the delivery is not known from it, and is left open. */
 function listedLot(supplier: string, part: string): NewLot {
-  return { id: randomUUID(), part, supplier, received: null, dateCode: null, label: null, priceMicros: null, currency: null, pricePieces: null };
+  return {
+    id: randomUUID(),
+    part,
+    supplier,
+    received: null,
+    dateCode: null,
+    label: null,
+    priceMicros: null,
+    currency: null,
+    pricePieces: null,
+  };
 }

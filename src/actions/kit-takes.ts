@@ -12,7 +12,12 @@ export interface KitMemo {
   readonly build: string;
   readonly state: BuildState;
   readonly made: number | null;
-  readonly takes: readonly { readonly take: string; readonly picked: number; readonly returned: number; readonly state: Take['state'] }[];
+  readonly takes: readonly {
+    readonly take: string;
+    readonly picked: number;
+    readonly returned: number;
+    readonly state: Take['state'];
+  }[];
 }
 
 export interface OpenKit {
@@ -24,7 +29,8 @@ export interface OpenKit {
 export async function openKit(tx: Tx, id: string, wants: readonly BuildState[]): Promise<Outcome<OpenKit>> {
   const build = await findBuild(tx, id);
   if (!build || build.state === 'undone') return refuse('no-such-build', { build: id });
-  if (!wants.includes(build.state)) return refuse('build-state', { build: build.name, state: build.state, wants: wants.join(', ') });
+  if (!wants.includes(build.state))
+    return refuse('build-state', { build: build.name, state: build.state, wants: wants.join(', ') });
   return done({ build, takes: new Map((await takesOf(tx, id)).map((take) => [take.id, take])) });
 }
 
@@ -45,7 +51,9 @@ export function checkReturns(kit: OpenKit, returns: readonly Leftover[]): Outcom
 
 /** Everything that was picked and is still out. */
 export function allOut(kit: OpenKit): { take: Take; quantity: number }[] {
-  return [...kit.takes.values()].flatMap((take) => (take.picked > take.returned ? [{ take, quantity: take.picked - take.returned }] : []));
+  return [...kit.takes.values()].flatMap((take) =>
+    take.picked > take.returned ? [{ take, quantity: take.picked - take.returned }] : [],
+  );
 }
 
 export function returnMovements(returns: readonly { take: Take; quantity: number }[]): NewMovement[] {

@@ -48,8 +48,14 @@ export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = async
   const balances = await balancesOf(tx, bags);
   const after = await openKit(tx, build.id, ['picking']);
   const open = after.ok ? [...after.value.takes.values()].filter((take) => take.state === 'open').length : 0;
-  const doubted = await balancesOf(tx, pulled.value.doubtful.map((one) => one.bag));
-  const warnings = [...(await brokenPromises(tx, bags)), ...doubted.map(({ bag }) => ({ code: 'on-count-list' as const, args: { bag } }))];
+  const doubted = await balancesOf(
+    tx,
+    pulled.value.doubtful.map((one) => one.bag),
+  );
+  const warnings = [
+    ...(await brokenPromises(tx, bags)),
+    ...doubted.map(({ bag }) => ({ code: 'on-count-list' as const, args: { bag } })),
+  ];
   const picked = picks.value.reduce((sum, pick) => sum + pick.quantity, 0);
   return done({ act: input.id, repeat: false, change, warnings, build: build.id, picked, open, bags: balances });
 };
@@ -62,7 +68,8 @@ function plannedPicks(kit: OpenKit, picks: readonly KitPick[] | undefined): Outc
   const found = new Map<string, PlannedPick>();
   for (const pick of picks) {
     const of = kit.takes.get(pick.take);
-    if (!of || found.has(pick.take)) return refuse('not-valid', { field: 'take', received: pick.take, expected: 'take-of-build' });
+    if (!of || found.has(pick.take))
+      return refuse('not-valid', { field: 'take', received: pick.take, expected: 'take-of-build' });
     const trouble = quantityTrouble('quantity', pick.quantity, pick.short ? 0 : 1);
     if (trouble) return { ok: false, refusal: trouble };
     found.set(pick.take, { ...pick, of });
@@ -72,7 +79,10 @@ function plannedPicks(kit: OpenKit, picks: readonly KitPick[] | undefined): Outc
 
 /** The movements of the picks, one after another, so that two takes of one bag see each other. */
 async function pull(tx: Tx, picks: readonly PlannedPick[], inHand: boolean): Promise<Outcome<Pulled>> {
-  const balances = await runningBalances(tx, picks.map((pick) => pick.of.bag));
+  const balances = await runningBalances(
+    tx,
+    picks.map((pick) => pick.of.bag),
+  );
   const movements: NewMovement[] = [];
   const doubtful = new Map<string, NewBagChange>();
   const push = (movement: NewMovement): void => {

@@ -26,7 +26,12 @@ export const pick: Action<PickInput, PickResult> = async (tx, clock, who, input)
   const raise = missing > 0 ? [raiseTo(bag, input.quantity)] : [];
   const held = raise.reduce(apply, { onHand: bag.onHand, sure: bag.sure });
   const moves = [...raise, takeOut(held, input.quantity)];
-  await postMovements(tx, input.id, change, moves.map((move) => ({ bag: bag.id, ...move })));
+  await postMovements(
+    tx,
+    input.id,
+    change,
+    moves.map((move) => ({ bag: bag.id, ...move })),
+  );
   const warnings: Warning[] = await brokenPromises(tx, [bag.id]);
   if (missing > 0) {
     await postBagChanges(tx, input.id, change, [{ bag: bag.id, field: 'to_count', before: bag.toCount ? '1' : '0', after: '1' }]);

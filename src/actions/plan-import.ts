@@ -58,7 +58,8 @@ function statedNumbers(rows: readonly ReadRow[], taken: ReadonlySet<number>) {
     if (digits === undefined) continue;
     const number = Number(digits);
     const earlier = seen.get(number);
-    if (taken.has(number) || earlier !== undefined) clashes.push({ row: row.row, number, with: taken.has(number) ? null : (earlier ?? null) });
+    if (taken.has(number) || earlier !== undefined)
+      clashes.push({ row: row.row, number, with: taken.has(number) ? null : (earlier ?? null) });
     seen.set(number, row.row);
     numbers.set(row, number);
   }

@@ -36,8 +36,15 @@ export const receive: Action<ReceiveInput, ReceiveResult> = async (tx, clock, wh
 
   const change = begun.value;
   const fresh = placed.value.filter((one) => one.bag === null);
-  await ensureBoxes(tx, input.id, fresh.flatMap((one) => one.item.box ?? []));
-  const parts = await ensureParts(tx, fresh.flatMap((one) => (one.item.part ? [newPart(one.item.part)] : [])));
+  await ensureBoxes(
+    tx,
+    input.id,
+    fresh.flatMap((one) => one.item.box ?? []),
+  );
+  const parts = await ensureParts(
+    tx,
+    fresh.flatMap((one) => (one.item.part ? [newPart(one.item.part)] : [])),
+  );
   const bags = fresh.map((one) => newBag(one, parts));
   await insertBags(tx, input.id, change, bags);
 
@@ -53,7 +60,16 @@ export const receive: Action<ReceiveInput, ReceiveResult> = async (tx, clock, wh
   }
   await insertLots(tx, input.id, lots);
   await postMovements(tx, input.id, change, movements);
-  return done({ act: input.id, repeat: false, change, warnings: [], bags: await balancesOf(tx, movements.map((one) => one.bag)) });
+  return done({
+    act: input.id,
+    repeat: false,
+    change,
+    warnings: [],
+    bags: await balancesOf(
+      tx,
+      movements.map((one) => one.bag),
+    ),
+  });
 };
 
 function itemTrouble(item: ReceivedItem): Refusal | null {
@@ -62,13 +78,18 @@ function itemTrouble(item: ReceivedItem): Refusal | null {
     item.sure === undefined ? null : rangeTrouble('sure', item.sure, 0, item.quantity),
     item.bag === undefined ? null : quantityTrouble('bag', item.bag),
     item.lot?.received === undefined ? null : dateTrouble('received', item.lot.received),
-    item.part || item.bag !== undefined ? null : { code: 'not-valid', args: { field: 'part', received: '', expected: 'part-or-bag' } },
+    item.part || item.bag !== undefined
+      ? null
+      : { code: 'not-valid', args: { field: 'part', received: '', expected: 'part-or-bag' } },
   );
 }
 
 /** A number that is there takes more of its own part; another part may not have it. A second item may go into the same new bag. */
 async function place(tx: Tx, items: readonly ReceivedItem[]): Promise<Outcome<Placed[]>> {
-  const known = await findBags(tx, items.flatMap((item) => item.bag ?? []));
+  const known = await findBags(
+    tx,
+    items.flatMap((item) => item.bag ?? []),
+  );
   const taken = await takenNumbers(tx);
   for (const item of items) if (item.bag !== undefined) taken.add(item.bag);
   let next = nextNumber(taken);

@@ -21,6 +21,9 @@ export const returnLeftovers: Action<ReturnLeftoversInput, ReturnLeftoversResult
   await postMovements(tx, input.id, begun.value, returnMovements(returns.value));
   await markReturned(tx, returns.value);
   const returned = returns.value.reduce((sum, one) => sum + one.quantity, 0);
-  const bags = await balancesOf(tx, returns.value.map((one) => one.take.bag));
+  const bags = await balancesOf(
+    tx,
+    returns.value.map((one) => one.take.bag),
+  );
   return done({ act: input.id, repeat: false, change: begun.value, warnings: [], build: build.id, returned, bags });
 };

@@ -18,7 +18,13 @@ export const saveBoard: Action<SaveBoardInput, SaveBoardResult> = async (tx, clo
   if (!begun.ok) return begun;
   const boardId = known?.id ?? (await insertBoard(tx, name));
   const source = input.source ?? null;
-  const revisionId = await insertRevision(tx, input.id, { board: boardId, name: revision, ord: nextOrd, source, lines: input.lines });
+  const revisionId = await insertRevision(tx, input.id, {
+    board: boardId,
+    name: revision,
+    ord: nextOrd,
+    source,
+    lines: input.lines,
+  });
   return done({
     act: input.id,
     repeat: false,

@@ -14,5 +14,13 @@ export const setAside: Action<SetAsideInput, SetAsideResult> = async (tx, clock,
   const begun = await begin(tx, clock, who, input, { kind: 'set-aside' });
   if (!begun.ok) return begun;
   await postBagChanges(tx, input.id, begun.value, [{ bag: bag.id, field: 'state', before: bag.state, after: input.state }]);
-  return done({ act: input.id, repeat: false, change: begun.value, warnings: [], ...balanceOf(bag), state: input.state, before: bag.state });
+  return done({
+    act: input.id,
+    repeat: false,
+    change: begun.value,
+    warnings: [],
+    ...balanceOf(bag),
+    state: input.state,
+    before: bag.state,
+  });
 };

@@ -3,7 +3,15 @@ import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import { findAct, type KnownAct } from '#db/acts.ts';
 import { bagsById } from '#db/bags.ts';
 import type { Tx } from '#db/database.ts';
-import { bagChangesOf, movementsAfter, movementsOf, postBagChanges, postMovements, type NewBagChange, type NewMovement } from '#db/ledger.ts';
+import {
+  bagChangesOf,
+  movementsAfter,
+  movementsOf,
+  postBagChanges,
+  postMovements,
+  type NewBagChange,
+  type NewMovement,
+} from '#db/ledger.ts';
 import type { Action, Warning } from './action.ts';
 import { balancesOf, brokenPromises } from './balances.ts';
 import { begin } from './begin.ts';
@@ -37,7 +45,10 @@ export const undo: Action<UndoInput, UndoResult> = async (tx, clock, who, input)
 
   const moved = [...new Set([...movements.value.map((movement) => movement.bag), ...also])];
   const bags = await balancesOf(tx, moved);
-  const numbers = await bagsById(tx, recount.map((one) => one.bag));
+  const numbers = await bagsById(
+    tx,
+    recount.map((one) => one.bag),
+  );
   const warnings: Warning[] = await brokenPromises(tx, moved);
   for (const { number } of numbers.values()) warnings.push({ code: 'on-count-list', args: { bag: number } });
   return done({ act: input.id, repeat: false, change, warnings, undoes: act.id, kind, bags });
@@ -46,7 +57,10 @@ export const undo: Action<UndoInput, UndoResult> = async (tx, clock, who, input)
 /** The act's movements with the opposite sign, the last one first. */
 async function oppositeMovements(tx: Tx, act: KnownAct): Promise<Outcome<NewMovement[]>> {
   const movements = await movementsOf(tx, act.id);
-  const balances = await runningBalances(tx, movements.map((movement) => movement.bag));
+  const balances = await runningBalances(
+    tx,
+    movements.map((movement) => movement.bag),
+  );
   const found: NewMovement[] = [];
   for (const movement of movements.toReversed()) {
     const move = opposite(balances.held(movement.bag), movement);
@@ -71,7 +85,10 @@ async function belowZero(tx: Tx, bag: string, seq: number, number: number): Prom
 /** Back to what was, where it still is what the act made it. */
 async function oppositeChanges(tx: Tx, act: KnownAct): Promise<NewBagChange[]> {
   const changes = await bagChangesOf(tx, act.id);
-  const bags = await bagsById(tx, changes.map((change) => change.bag));
+  const bags = await bagsById(
+    tx,
+    changes.map((change) => change.bag),
+  );
   return changes.flatMap(({ bag: id, field, before, after }) => {
     const bag = bags.get(id);
     const now = field === 'state' ? bag?.state : field === 'to_count' ? (bag?.toCount ? '1' : '0') : bag?.live ? '1' : '0';

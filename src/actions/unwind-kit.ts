@@ -90,7 +90,8 @@ async function changedTakes(tx: Tx, memo: KitMemo): Promise<{ take: Take; did: D
 }
 
 async function takeReturnsBack(tx: Tx, memo: KitMemo): Promise<void> {
-  for (const { take, did } of await changedTakes(tx, memo)) await setTake(tx, { ...take, returned: take.returned - did.returned });
+  for (const { take, did } of await changedTakes(tx, memo))
+    await setTake(tx, { ...take, returned: take.returned - did.returned });
 }
 
 async function restoreState(tx: Tx, act: KnownAct, _undo: string, change: number): Promise<string[]> {

@@ -45,7 +45,12 @@ async function removeBags(tx: Tx, act: KnownAct, undo: string, change: number): 
   const used = new Set((await touchesOf(tx, act.id)).map((touch) => touch.bag));
   const bags = await bagsById(tx, await bagsMadeBy(tx, act.id));
   const gone = [...bags.values()].filter((bag) => bag.onHand === 0 && !used.has(bag.id));
-  await postBagChanges(tx, undo, change, gone.map((bag) => ({ bag: bag.id, field: 'live', before: '1', after: '0' })));
+  await postBagChanges(
+    tx,
+    undo,
+    change,
+    gone.map((bag) => ({ bag: bag.id, field: 'live', before: '1', after: '0' })),
+  );
   await dropEmptyBoxes(tx, act.id);
   return [];
 }

@@ -63,7 +63,16 @@ export async function findAct(tx: Tx, id: string): Promise<KnownAct | null> {
   const row = await tx
     .selectFrom('act')
     .leftJoin('act as later', 'later.undoes', 'act.id')
-    .select(['act.id', 'act.kind', 'act.undoes', 'act.change', 'act.body_hash', 'act.result', 'act.memo', 'later.id as undone_by'])
+    .select([
+      'act.id',
+      'act.kind',
+      'act.undoes',
+      'act.change',
+      'act.body_hash',
+      'act.result',
+      'act.memo',
+      'later.id as undone_by',
+    ])
     .where('act.id', '=', id)
     .executeTakeFirst();
   if (!row) return null;

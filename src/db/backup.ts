@@ -48,7 +48,12 @@ export async function restoreFile(lab: Lab, file: string): Promise<void> {
     await lab.transact(async (tx) => {
       await restoreLab(tx, linesOf(source));
       const [first] = await checkLab(tx);
-      if (first) throw new Refused('not-valid', { field: 'backup', received: `${first.code} ${JSON.stringify(first.args)}`, expected: 'dump' });
+      if (first)
+        throw new Refused('not-valid', {
+          field: 'backup',
+          received: `${first.code} ${JSON.stringify(first.args)}`,
+          expected: 'dump',
+        });
     });
   } finally {
     await source.close();

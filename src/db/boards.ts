@@ -77,13 +77,24 @@ const revisionRows = (tx: Tx) =>
     )
     .where('revision.live', '=', 1);
 
-function summary(row: { id: string; name: string; source: string | null; recorded_at: string; lines: number | null }): RevisionSummary {
+function summary(row: {
+  id: string;
+  name: string;
+  source: string | null;
+  recorded_at: string;
+  lines: number | null;
+}): RevisionSummary {
   return { id: row.id, name: row.name, source: row.source, lines: row.lines ?? 0, saved: row.recorded_at };
 }
 
 /** The live board of that name. */
 export async function findBoard(tx: Tx, name: string): Promise<{ id: string; name: string } | null> {
-  const row = await tx.selectFrom('board').select(['id', 'name']).where('name', '=', name).where('live', '=', 1).executeTakeFirst();
+  const row = await tx
+    .selectFrom('board')
+    .select(['id', 'name'])
+    .where('name', '=', name)
+    .where('live', '=', 1)
+    .executeTakeFirst();
   return row ?? null;
 }
 
@@ -112,7 +123,13 @@ export async function insertRevision(tx: Tx, act: string, revision: NewRevision)
   const id = randomUUID();
   const { board, name, ord, source } = revision;
   await tx.insertInto('revision').values({ id, board, name, ord, source, act, live: 1 }).execute();
-  const rows = revision.lines.map((line, at) => ({ id: randomUUID(), revision: id, ord: at + 1, row: line.row, read: JSON.stringify(line) }));
+  const rows = revision.lines.map((line, at) => ({
+    id: randomUUID(),
+    revision: id,
+    ord: at + 1,
+    row: line.row,
+    read: JSON.stringify(line),
+  }));
   for (const some of chunks(rows)) await tx.insertInto('line').values(some).execute();
   return id;
 }
@@ -124,7 +141,12 @@ export async function revisionOfAct(tx: Tx, act: string): Promise<{ id: string; 
 
 /** Builds that use a revision and still stand. */
 export async function buildsOfRevision(tx: Tx, revision: string): Promise<string[]> {
-  const rows = await tx.selectFrom('build').select('name').where('revision', '=', revision).where('state', '!=', 'undone').execute();
+  const rows = await tx
+    .selectFrom('build')
+    .select('name')
+    .where('revision', '=', revision)
+    .where('state', '!=', 'undone')
+    .execute();
   return rows.map((row) => row.name);
 }
 
@@ -142,7 +164,12 @@ export interface KeptChoice {
 }
 
 export async function findChoice(tx: Tx, board: string, demand: string): Promise<KeptChoice | null> {
-  const row = await tx.selectFrom('choice').select(['bag', 'accept']).where('board', '=', board).where('demand', '=', demand).executeTakeFirst();
+  const row = await tx
+    .selectFrom('choice')
+    .select(['bag', 'accept'])
+    .where('board', '=', board)
+    .where('demand', '=', demand)
+    .executeTakeFirst();
   return row ? { bag: row.bag, accept: row.accept === 1 } : null;
 }
 
@@ -150,5 +177,8 @@ export async function findChoice(tx: Tx, board: string, demand: string): Promise
 export async function writeChoice(tx: Tx, board: string, demand: string, choice: KeptChoice | null): Promise<void> {
   await tx.deleteFrom('choice').where('board', '=', board).where('demand', '=', demand).execute();
   if (!choice) return;
-  await tx.insertInto('choice').values({ board, demand, bag: choice.bag, accept: choice.accept ? 1 : 0 }).execute();
+  await tx
+    .insertInto('choice')
+    .values({ board, demand, bag: choice.bag, accept: choice.accept ? 1 : 0 })
+    .execute();
 }

@@ -21,8 +21,8 @@ export async function dropEmptyBoxes(tx: Tx, act: string): Promise<void> {
     .updateTable('box')
     .set({ live: 0 })
     .where('made_by', '=', act)
-    .where(({ not, exists, selectFrom }) =>
-      not(exists(selectFrom('bag').select('bag.id').whereRef('bag.box', '=', 'box.name').where('bag.live', '=', 1))),
+    .where((eb) =>
+      eb.not(eb.exists(eb.selectFrom('bag').select('bag.id').whereRef('bag.box', '=', 'box.name').where('bag.live', '=', 1))),
     )
     .execute();
 }

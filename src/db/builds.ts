@@ -18,7 +18,10 @@ export interface NewBuild {
 }
 
 export async function insertBuild(tx: Tx, act: string, build: NewBuild): Promise<void> {
-  await tx.insertInto('build').values({ ...build, made: null, state: 'reserved', act }).execute();
+  await tx
+    .insertInto('build')
+    .values({ ...build, made: null, state: 'reserved', act })
+    .execute();
 }
 
 /** Enters the lines of a build; answers their ids by the plan's name of the line. */
@@ -61,7 +64,14 @@ export interface NewTake {
 }
 
 export async function insertTakes(tx: Tx, takes: readonly NewTake[]): Promise<void> {
-  const rows = takes.map(({ line, ...take }) => ({ id: randomUUID(), build_line: line, ...take, picked: 0, returned: 0, state: 'open' as const }));
+  const rows = takes.map(({ line, ...take }) => ({
+    id: randomUUID(),
+    build_line: line,
+    ...take,
+    picked: 0,
+    returned: 0,
+    state: 'open' as const,
+  }));
   for (const some of chunks(rows)) await tx.insertInto('kit_take').values(some).execute();
   const promises = takes.map(({ line, bag, planned }) => ({ build_line: line, bag, quantity: planned }));
   for (const some of chunks(promises)) await tx.insertInto('reservation').values(some).execute();
@@ -76,7 +86,11 @@ export interface KnownBuild {
 }
 
 export async function findBuild(tx: Tx, id: string): Promise<KnownBuild | null> {
-  const row = await tx.selectFrom('build').select(['id', 'name', 'boards', 'made', 'state']).where('id', '=', id).executeTakeFirst();
+  const row = await tx
+    .selectFrom('build')
+    .select(['id', 'name', 'boards', 'made', 'state'])
+    .where('id', '=', id)
+    .executeTakeFirst();
   return row ? { ...row, state: row.state as BuildState } : null; // as: a CHECK of the table holds the words
 }
 
@@ -95,7 +109,15 @@ export async function takesOf(tx: Tx, build: string): Promise<Take[]> {
     .where('build_line.build', '=', build)
     .orderBy('kit_take.ord')
     .execute();
-  return rows.map(({ id, build_line, bag, planned, picked, returned, state }) => ({ id, line: build_line, bag, planned, picked, returned, state }));
+  return rows.map(({ id, build_line, bag, planned, picked, returned, state }) => ({
+    id,
+    line: build_line,
+    bag,
+    planned,
+    picked,
+    returned,
+    state,
+  }));
 }
 
 export async function setBuild(tx: Tx, id: string, state: BuildState, made: number | null): Promise<void> {

@@ -42,16 +42,30 @@ async function checkBags(tx: Tx, last: number): Promise<LabFault[]> {
     .selectFrom('bag')
     .leftJoin('movement', 'movement.bag', 'bag.id')
     .select(['bag.id', 'bag.number', 'bag.on_hand', 'bag.sure', 'bag.live', 'bag.changed'])
-    .select((eb) => [eb.fn.sum<number | null>('movement.delta').as('delta'), eb.fn.sum<number | null>('movement.sure_delta').as('sure_delta')])
+    .select((eb) => [
+      eb.fn.sum<number | null>('movement.delta').as('delta'),
+      eb.fn.sum<number | null>('movement.sure_delta').as('sure_delta'),
+    ])
     .groupBy(['bag.id', 'bag.number', 'bag.on_hand', 'bag.sure', 'bag.live', 'bag.changed'])
     .orderBy('bag.number')
     .execute();
-  const live = grouped(bags.filter((bag) => bag.live === 1), (bag) => bag.number);
+  const live = grouped(
+    bags.filter((bag) => bag.live === 1),
+    (bag) => bag.number,
+  );
   const twice = [...live].filter(([, same]) => same.length > 1).map(([number]) => fault('number-twice', { number }));
   return [...twice, ...bags.flatMap((bag) => bagFaults(bag, last))];
 }
 
-type SummedBag = { number: number; on_hand: number; sure: number; live: number; changed: number; delta: number | null; sure_delta: number | null };
+type SummedBag = {
+  number: number;
+  on_hand: number;
+  sure: number;
+  live: number;
+  changed: number;
+  delta: number | null;
+  sure_delta: number | null;
+};
 
 function bagFaults({ number, on_hand: onHand, sure, live, changed, delta, sure_delta }: SummedBag, last: number): LabFault[] {
   const found: LabFault[] = [];
@@ -88,8 +102,18 @@ async function checkPromises(tx: Tx): Promise<LabFault[]> {
     .innerJoin('build_line', 'build_line.id', 'kit_take.build_line')
     .innerJoin('build', 'build.id', 'build_line.build')
     .innerJoin('bag', 'bag.id', 'kit_take.bag')
-    .leftJoin('reservation', (join) => join.onRef('reservation.build_line', '=', 'kit_take.build_line').onRef('reservation.bag', '=', 'kit_take.bag'))
-    .select(['build.name', 'build.state as build_state', 'bag.number', 'kit_take.planned', 'kit_take.picked', 'kit_take.state', 'reservation.quantity'])
+    .leftJoin('reservation', (join) =>
+      join.onRef('reservation.build_line', '=', 'kit_take.build_line').onRef('reservation.bag', '=', 'kit_take.bag'),
+    )
+    .select([
+      'build.name',
+      'build.state as build_state',
+      'bag.number',
+      'kit_take.planned',
+      'kit_take.picked',
+      'kit_take.state',
+      'reservation.quantity',
+    ])
     .execute();
   const wrong = takes.flatMap(({ name, build_state, number, planned, picked, state, quantity }) => {
     const stands = build_state === 'reserved' || build_state === 'picking';
@@ -102,11 +126,16 @@ async function checkPromises(tx: Tx): Promise<LabFault[]> {
     .innerJoin('build_line', 'build_line.id', 'reservation.build_line')
     .innerJoin('build', 'build.id', 'build_line.build')
     .innerJoin('bag', 'bag.id', 'reservation.bag')
-    .leftJoin('kit_take', (join) => join.onRef('kit_take.build_line', '=', 'reservation.build_line').onRef('kit_take.bag', '=', 'reservation.bag'))
+    .leftJoin('kit_take', (join) =>
+      join.onRef('kit_take.build_line', '=', 'reservation.build_line').onRef('kit_take.bag', '=', 'reservation.bag'),
+    )
     .select(['build.name', 'bag.number', 'reservation.quantity'])
     .where('kit_take.id', 'is', null)
     .execute();
-  return [...wrong, ...stray.map(({ name, number, quantity }) => fault('promise', { build: name, bag: number, reserved: quantity, wanted: 0 }))];
+  return [
+    ...wrong,
+    ...stray.map(({ name, number, quantity }) => fault('promise', { build: name, bag: number, reserved: quantity, wanted: 0 })),
+  ];
 }
 
 async function checkActs(tx: Tx, last: number): Promise<LabFault[]> {
@@ -115,7 +144,9 @@ async function checkActs(tx: Tx, last: number): Promise<LabFault[]> {
     .select(['id', 'change'])
     .where((eb) => eb.or([eb('result', '=', ''), eb('body_hash', '=', ''), eb('change', '>', last)]))
     .execute();
-  return acts.map(({ id, change }) => (change > last ? fault('act-order', { act: id, change, last }) : fault('act-open', { act: id })));
+  return acts.map(({ id, change }) =>
+    change > last ? fault('act-order', { act: id, change, last }) : fault('act-open', { act: id }),
+  );
 }
 
 /** An undo is of the kind of what it undoes, came later, and posts the opposite of each of its bags. */
@@ -123,14 +154,24 @@ async function checkUndos(tx: Tx): Promise<LabFault[]> {
   const undos = await tx
     .selectFrom('act as undo')
     .innerJoin('act as first', 'first.id', 'undo.undoes')
-    .select(['undo.id', 'undo.kind', 'undo.change', 'first.id as first_id', 'first.kind as first_kind', 'first.change as first_change', 'first.undoes as first_undoes'])
+    .select([
+      'undo.id',
+      'undo.kind',
+      'undo.change',
+      'first.id as first_id',
+      'first.kind as first_kind',
+      'first.change as first_change',
+      'first.undoes as first_undoes',
+    ])
     .execute();
   const wrong = undos
     .filter((one) => one.kind !== one.first_kind || one.first_undoes !== null || one.change <= one.first_change)
     .map((one) => fault('undo-kind', { act: one.id, undoes: one.first_id }));
   const sums = await tx
     .selectFrom('act as undo')
-    .innerJoin('movement', (join) => join.on((eb) => eb.or([eb('movement.act', '=', eb.ref('undo.id')), eb('movement.act', '=', eb.ref('undo.undoes'))])))
+    .innerJoin('movement', (join) =>
+      join.on((eb) => eb.or([eb('movement.act', '=', eb.ref('undo.id')), eb('movement.act', '=', eb.ref('undo.undoes'))])),
+    )
     .innerJoin('bag', 'bag.id', 'movement.bag')
     .select((eb) => ['undo.id', 'bag.number', eb.fn.sum<number>('movement.delta').as('left_over')])
     .where('undo.undoes', 'is not', null)
@@ -143,11 +184,11 @@ async function checkUndos(tx: Tx): Promise<LabFault[]> {
 /** The key of a part names each of its facts. */
 async function checkParts(tx: Tx): Promise<LabFault[]> {
   const parts = await tx.selectFrom('part').select(['id', 'key', 'code']).execute();
-  const facts = grouped(await tx.selectFrom('part_fact').selectAll().orderBy('part').orderBy('key').execute(), (fact) => fact.part);
+  const facts = grouped(await tx.selectFrom('part_fact').selectAll().execute(), (fact) => fact.part);
   return parts.flatMap(({ id, key, code }) => {
-    const own = (facts.get(id) ?? []).map(({ key, value, unit, origin }) => [key, value, unit, origin]);
+    const own = (facts.get(id) ?? []).map(({ key, value, unit, origin }) => JSON.stringify([key, value, unit, origin]));
     const [, kept] = JSON.parse(key) as [string, unknown[]]; // as: `partKey` wrote it
-    const same = JSON.stringify(kept.toSorted()) === JSON.stringify(own.toSorted());
-    return same ? [] : [fault('part-facts', { part: code })];
+    const named = new Set(kept.map((fact) => JSON.stringify(fact)));
+    return named.size === own.length && own.every((fact) => named.has(fact)) ? [] : [fault('part-facts', { part: code })];
   });
 }

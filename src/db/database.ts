@@ -97,7 +97,9 @@ function follow(change: () => Promise<number>, onChange: (change: number) => voi
     if (looking) return;
     looking = true;
     // a lab that is being closed can't be asked any more, and needs no answer
-    void run().catch(() => {}).finally(() => (looking = false));
+    void run()
+      .catch(() => {})
+      .finally(() => (looking = false));
   };
   look();
   return look;

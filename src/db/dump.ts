@@ -46,19 +46,20 @@ export async function* dumpLab(tx: Tx, engine: Engine): AsyncGenerator<string> {
   for (const table of NAMES) {
     for (let offset = 0; ; offset += ROWS_A_PAGE) {
       const order = sql.join(TABLES[table].map((column) => ordered(column, engine)));
-      const { rows } = await sql<object>`select * from ${sql.table(table)} order by ${order} limit ${ROWS_A_PAGE} offset ${offset}`.execute(tx);
+      const { rows } =
+        await sql<object>`select * from ${sql.table(table)} order by ${order} limit ${ROWS_A_PAGE} offset ${offset}`.execute(tx);
       for (const row of rows) yield JSON.stringify([table, sorted(row)]);
       if (rows.length < ROWS_A_PAGE) break;
     }
   }
 }
 
-const NUMERIC: readonly string[] = ['change', 'seq', 'ord'];
+const NUMERIC: ReadonlySet<string> = new Set(['change', 'seq', 'ord']);
 
 /** Text by its code units in both engines, whatever language the server speaks. */
 function ordered(column: string, engine: Engine) {
   const name = sql.ref(column);
-  return engine === 'postgres' && !NUMERIC.includes(column) ? sql`${name} collate "C"` : name;
+  return engine === 'postgres' && !NUMERIC.has(column) ? sql`${name} collate "C"` : name;
 }
 
 function sorted(row: object): object {
@@ -97,17 +98,22 @@ export async function restoreLab(tx: Tx, lines: AsyncIterable<string> | Iterable
 async function fill(tx: Tx, table: Table, rows: readonly object[]): Promise<void> {
   for (const some of chunks(rows)) {
     try {
-      // as: the dump was written from this table's rows; what does not fit is refused by the table itself
-      await tx.insertInto(table).values(some as never).execute();
+      // the dump was written from this table's rows; what does not fit is refused by the table itself
+      await tx.insertInto(table).values(some).execute();
     } catch (error) {
-      throw new Refused('not-valid', { field: table, received: error instanceof Error ? error.message : String(error), expected: 'dump' });
+      throw new Refused('not-valid', {
+        field: table,
+        received: error instanceof Error ? error.message : String(error),
+        expected: 'dump',
+      });
     }
   }
 }
 
 function readHead(line: string, at: number): Head {
   const head = parsed(line, at) as Partial<Head> | null; // as: each field is looked at below
-  if (head?.bagatelle !== 'dump' || !Number.isSafeInteger(head.schema) || !Number.isSafeInteger(head.change)) throw unreadable(at, line);
+  if (head?.bagatelle !== 'dump' || !Number.isSafeInteger(head.schema) || !Number.isSafeInteger(head.change))
+    throw unreadable(at, line);
   const { schema = 0, change = 0 } = head;
   if (schema > knownSchema()) throw new Refused('newer-schema', { found: schema, known: knownSchema() });
   return { bagatelle: 'dump', schema, change };

@@ -26,7 +26,10 @@ export async function readBagHistory(tx: Tx, number: number): Promise<BagEntry[]
       'movement.seq',
       'act.kind',
       'movement.delta',
-      eb.fn.sum<number>('movement.delta').over((over) => over.orderBy('movement.seq')).as('onHand'),
+      eb.fn
+        .sum<number>('movement.delta')
+        .over((over) => over.orderBy('movement.seq'))
+        .as('onHand'),
       'act.who',
       'act.happened_at as happenedAt',
       'act.recorded_at as recordedAt',
@@ -57,7 +60,10 @@ export interface ActEntry {
 const SOME_BAGS = 8;
 
 /** The newest acts, newest first; `before` goes on from the change number of the last one that was shown. */
-export async function readActs(tx: Tx, { limit, before }: { readonly limit: number; readonly before?: number }): Promise<ActEntry[]> {
+export async function readActs(
+  tx: Tx,
+  { limit, before }: { readonly limit: number; readonly before?: number },
+): Promise<ActEntry[]> {
   const newest = tx
     .selectFrom('act')
     .leftJoin('act as later', 'later.undoes', 'act.id')

@@ -7,7 +7,7 @@ import { homeFolder, homeTrouble } from './home.ts';
 const CLONE = dirname(dirname(import.meta.dirname));
 const LOCAL = 'disk / ext4 rw 0 0';
 
-void test('the data folder is what BAGATELLE_HOME says, else the user\'s own', () => {
+void test("the data folder is what BAGATELLE_HOME says, else the user's own", () => {
   assert.equal(homeFolder({ BAGATELLE_HOME: '/srv/lab' }), '/srv/lab');
   if (process.platform === 'linux') {
     assert.equal(homeFolder({ HOME: '/home/ada' }), '/home/ada/.local/share/bagatelle');

@@ -5,9 +5,11 @@ import { dirname, join, resolve, sep } from 'node:path';
 const CLONE = dirname(dirname(import.meta.dirname));
 
 /** File systems of other machines, as the mount table names them: SQLite's locks and its shared memory can't be trusted there. */
-const NETWORK = /^(?:nfs\d?|cifs|smb\d?|smbfs|afs|afpfs|ncpfs|ceph|glusterfs|lustre|davfs|webdav|fuse\.(?:sshfs|rclone|davfs2?|s3fs|gvfsd-fuse|glusterfs|cephfs|google-drive-ocamlfuse|onedriver))$/;
+const NETWORK =
+  /^(?:nfs\d?|cifs|smb\d?|smbfs|afs|afpfs|ncpfs|ceph|glusterfs|lustre|davfs|webdav|fuse\.(?:sshfs|rclone|davfs2?|s3fs|gvfsd-fuse|glusterfs|cephfs|google-drive-ocamlfuse|onedriver))$/;
 /** Folders that a synchronising program copies behind our back, by the names that such programs give them. */
-const SYNCHRONISED = /^(?:dropbox.*|onedrive.*|google ?drive.*|my drive|icloud ?drive|mobile documents|cloudstorage|nextcloud.*|owncloud.*|pcloud ?drive|megasync.*|mega|box sync|syncthing|seafile|yandex\.disk|tresorit.*)$/i;
+const SYNCHRONISED =
+  /^(?:dropbox.*|onedrive.*|google ?drive.*|my drive|icloud ?drive|mobile documents|cloudstorage|nextcloud.*|owncloud.*|pcloud ?drive|megasync.*|mega|box sync|syncthing|seafile|yandex\.disk|tresorit.*)$/i;
 
 /** The lab's data folder: `BAGATELLE_HOME`, else the user's data folder. */
 export function homeFolder(env: Readonly<Record<string, string | undefined>> = process.env): string {

@@ -56,7 +56,11 @@ export async function postMovements(tx: Tx, act: string, change: number, movemen
     .from((db) =>
       db
         .selectFrom('movement')
-        .select((eb) => ['bag as of_bag', eb.fn.sum<number>('delta').as('delta'), eb.fn.sum<number>('sure_delta').as('sure_delta')])
+        .select((eb) => [
+          'bag as of_bag',
+          eb.fn.sum<number>('delta').as('delta'),
+          eb.fn.sum<number>('sure_delta').as('sure_delta'),
+        ])
         .where('seq', '>', before)
         .groupBy('bag')
         .as('moved'),

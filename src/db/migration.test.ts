@@ -9,7 +9,10 @@ import { MIGRATIONS } from './migration-list.ts';
 import { openSqlite } from './sqlite.ts';
 
 const next: Migration = { name: '0099-next', statements: () => ['create table later (id integer primary key)'] };
-const broken: Migration = { name: '0099-broken', statements: () => ['create table half (id integer primary key)', 'no such statement'] };
+const broken: Migration = {
+  name: '0099-broken',
+  statements: () => ['create table half (id integer primary key)', 'no such statement'],
+};
 
 async function withHome(fn: (parts: ReturnType<typeof openSqlite>, home: string) => Promise<void>): Promise<void> {
   const home = mkdtempSync(join(tmpdir(), 'bagatelle-migrate-'));

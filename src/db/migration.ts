@@ -34,7 +34,9 @@ export async function schemaVersion(db: Kysely<Schema>, engine: Engine): Promise
   const known =
     engine === 'sqlite'
       ? sql<{ found: number }>`select count(*) as found from sqlite_master where type = 'table' and name = 'schema_version'`
-      : sql<{ found: number }>`select count(*) as found from pg_tables where schemaname = current_schema() and tablename = 'schema_version'`;
+      : sql<{
+          found: number;
+        }>`select count(*) as found from pg_tables where schemaname = current_schema() and tablename = 'schema_version'`;
   const { rows } = await known.execute(db);
   if (!rows[0]?.found) return 0;
   const version = await sql<{ version: number }>`select coalesce(max(version), 0) as version from schema_version`.execute(db);

@@ -18,7 +18,10 @@ export async function ensureParts(tx: Tx, parts: readonly NewPart[]): Promise<Ma
   const ids = await partIds(tx, [...wanted.keys()]);
   const fresh = [...wanted.values()].filter((part) => !ids.has(part.key)).map((part) => ({ ...part, id: randomUUID() }));
   for (const some of chunks(fresh)) {
-    await tx.insertInto('part').values(some.map(({ id, key, code, kind, text }) => ({ id, key, code, kind, text }))).execute();
+    await tx
+      .insertInto('part')
+      .values(some.map(({ id, key, code, kind, text }) => ({ id, key, code, kind, text })))
+      .execute();
   }
   for (const some of chunks(fresh.flatMap(({ id, facts }) => facts.map((fact) => ({ part: id, ...fact }))))) {
     await tx.insertInto('part_fact').values(some).execute();

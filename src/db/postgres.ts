@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Kysely, PostgresDialect, sql } from 'kysely';
-import pg from 'pg';
+import { Client, Pool, TypeOverrides } from 'pg';
 import type { EngineParts } from './engine.ts';
 import type { Schema } from './schema.ts';
 
@@ -11,7 +11,7 @@ const INT8 = 20;
 const NUMERIC = 1700;
 
 /** int8 and sums of it as numbers; beyond 2^53 is our own bug, since stock is counted in whole pieces. */
-const types = new pg.TypeOverrides();
+const types = new TypeOverrides();
 for (const type of [INT8, NUMERIC]) types.setTypeParser(type, wholeNumber);
 
 function wholeNumber(text: string): number {
@@ -22,7 +22,7 @@ function wholeNumber(text: string): number {
 
 /** The lab in a PostgreSQL: writers take turns on the one row of `change`, readers see one snapshot. */
 export function openPostgres(url: string, backups: string): EngineParts {
-  const pool = new pg.Pool({ connectionString: url, types, max: 6 });
+  const pool = new Pool({ connectionString: url, types, max: 6 });
   pool.on('error', () => {}); // an idle connection that the server closed; the next query makes a new one
   const db = new Kysely<Schema>({ dialect: new PostgresDialect({ pool }) });
   return {
@@ -46,7 +46,7 @@ export function openPostgres(url: string, backups: string): EngineParts {
 /** Hears NOTIFY on a connection of its own; after a break it connects again and asks once, since it may have missed some. */
 function listen(url: string, onMaybe: () => void): () => void {
   let stopped = false;
-  let client: pg.Client | null = null;
+  let client: Client | null = null;
   let timer: NodeJS.Timeout | null = null;
   const again = (): void => {
     if (stopped || timer) return;
@@ -57,7 +57,7 @@ function listen(url: string, onMaybe: () => void): () => void {
     timer.unref();
   };
   const connect = async (): Promise<void> => {
-    const mine = new pg.Client({ connectionString: url });
+    const mine = new Client({ connectionString: url });
     client = mine;
     mine.on('notification', onMaybe);
     mine.on('error', again);
@@ -82,7 +82,9 @@ function listen(url: string, onMaybe: () => void): () => void {
 /** All rows of all tables as JSON Lines, whatever their schema was: enough to go back by hand or with an older program. */
 async function backupInto(db: Kysely<Schema>, folder: string, label: string): Promise<void> {
   mkdirSync(folder, { recursive: true });
-  const tables = await sql<{ name: string }>`select tablename as name from pg_tables where schemaname = current_schema() order by 1`.execute(db);
+  const tables = await sql<{
+    name: string;
+  }>`select tablename as name from pg_tables where schemaname = current_schema() order by 1`.execute(db);
   const lines: string[] = [];
   for (const { name } of tables.rows) {
     const { rows } = await sql`select * from ${sql.table(name)}`.execute(db);

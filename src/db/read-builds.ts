@@ -71,7 +71,9 @@ export async function readBuilds(tx: Tx): Promise<BuildSummary[]> {
   const builds = await summaries(tx, null);
   const goesOn = (build: BuildSummary): boolean => build.state === 'reserved' || build.state === 'picking';
   const due = (build: BuildSummary): string => build.due ?? '9999';
-  const going = builds.filter(goesOn).toSorted((a, b) => a.priority - b.priority || (due(a) < due(b) ? -1 : due(a) > due(b) ? 1 : 0));
+  const going = builds
+    .filter(goesOn)
+    .toSorted((a, b) => a.priority - b.priority || (due(a) < due(b) ? -1 : due(a) > due(b) ? 1 : 0));
   return [...going, ...builds.filter((build) => !goesOn(build)).toReversed()];
 }
 
@@ -142,7 +144,10 @@ async function summaries(tx: Tx, id: string | null): Promise<BuildSummary[]> {
     .selectFrom('kit_take')
     .innerJoin('build_line', 'build_line.id', 'kit_take.build_line')
     .select(['build_line.build', 'kit_take.state']);
-  const takes = grouped(await (id === null ? takeQuery : takeQuery.where('build_line.build', '=', id)).execute(), (take) => take.build);
+  const takes = grouped(
+    await (id === null ? takeQuery : takeQuery.where('build_line.build', '=', id)).execute(),
+    (take) => take.build,
+  );
   const lineQuery = tx.selectFrom('build_line').select(['build', 'short']);
   const lines = grouped(await (id === null ? lineQuery : lineQuery.where('build', '=', id)).execute(), (line) => line.build);
   return rows.map((row) => ({

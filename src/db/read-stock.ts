@@ -35,7 +35,11 @@ export async function readStockSince(tx: Tx, change: number): Promise<StockChang
 /** One live bag by its number, or null. */
 export async function readBag(tx: Tx, number: number): Promise<Bag | null> {
   const rows = await bagRows(tx).where('bag.live', '=', 1).where('bag.number', '=', number).execute();
-  const [bag] = await bagsOf(tx, rows, rows.map((row) => row.part));
+  const [bag] = await bagsOf(
+    tx,
+    rows,
+    rows.map((row) => row.part),
+  );
   return bag ?? null;
 }
 

@@ -1,4 +1,4 @@
-import { DatabaseSync, type SQLInputValue, type StatementSync } from 'node:sqlite';
+import type { DatabaseSync, SQLInputValue, StatementSync } from 'node:sqlite';
 import type { SqliteDatabase, SqliteStatement } from 'kysely';
 
 const KEPT_STATEMENTS = 300;

@@ -31,7 +31,11 @@ export function planOf(...takes: readonly number[]): Plan {
     because: [],
     takes: [{ bag: at + 1, take }],
   }));
-  return { proof: 'optimal', gap: 0, builds: [{ build: 'b', boards: 2, buildable: 2, buildableWithChecks: 2, limitedBy: [], lines }] };
+  return {
+    proof: 'optimal',
+    gap: 0,
+    builds: [{ build: 'b', boards: 2, buildable: 2, buildableWithChecks: 2, limitedBy: [], lines }],
+  };
 }
 
 async function reserve(lab: Lab, plan: Plan): Promise<{ act: string; build: string }> {
@@ -61,9 +65,18 @@ export function buildingSuite(store: Store): void {
     const chosen = await did(act(lab, choose, { board: 'Fox lamp', demand: 'resistor|100', bag: 2, accept: true }));
     await did(act(lab, saveBoard, { board: 'Fox lamp', revision: 'B', lines: lines.slice(0, 1) }));
     const newest = await lab.read((tx) => readBoard(tx, 'Fox lamp'));
-    assert.deepEqual([newest?.revision.name, newest?.lines.length, newest?.choices], ['B', 1, [{ demand: 'resistor|100', bag: 2, accept: true }]]);
+    assert.deepEqual(
+      [newest?.revision.name, newest?.lines.length, newest?.choices],
+      ['B', 1, [{ demand: 'resistor|100', bag: 2, accept: true }]],
+    );
     assert.deepEqual((await lab.read((tx) => readBoard(tx, 'Fox lamp', '1')))?.lines, lines);
-    assert.deepEqual((await lab.read(readBoards))[0]?.revisions.map((one) => [one.name, one.lines]), [['1', 2], ['B', 1]]);
+    assert.deepEqual(
+      (await lab.read(readBoards))[0]?.revisions.map((one) => [one.name, one.lines]),
+      [
+        ['1', 2],
+        ['B', 1],
+      ],
+    );
     await refusedBy(act(lab, saveBoard, { board: 'Fox lamp', revision: 'B', lines }), 'not-valid');
     await refusedBy(act(lab, choose, { board: 'Owl', demand: 'x', bag: 2, accept: false }), 'no-such-board');
 
@@ -76,8 +89,17 @@ export function buildingSuite(store: Store): void {
   rule('a reserved kit keeps its pieces in the bags and out of what is free', async (lab) => {
     await fill(lab, 50, 20);
     const { act: reserved, build } = await reserve(lab, planOf(10, 20));
-    assert.deepEqual([await heldIn(lab, 1), await heldIn(lab, 2)], [[50, 50, 40], [20, 20, 0]]);
-    const stale = await refusedBy(act(lab, reserveKit, { plan: planOf(41, 1), change: 1, builds: [{ key: 'b', name: 'Owl' }] }), 'plan-stale');
+    assert.deepEqual(
+      [await heldIn(lab, 1), await heldIn(lab, 2)],
+      [
+        [50, 50, 40],
+        [20, 20, 0],
+      ],
+    );
+    const stale = await refusedBy(
+      act(lab, reserveKit, { plan: planOf(41, 1), change: 1, builds: [{ key: 'b', name: 'Owl' }] }),
+      'plan-stale',
+    );
     assert.deepEqual(stale, { bags: '1, 2', planned: '41, 1', free: '40, 0' });
     const warned = await did(act(lab, pick, { bag: 2, quantity: 5 }));
     assert.deepEqual(warned.warnings, [{ code: 'promise-broken', args: { bag: 2, free: -5, reserved: 20, builds: 'Fox lamp' } }]);
@@ -103,10 +125,25 @@ export function buildingSuite(store: Store): void {
     assert.deepEqual([rest.picked, rest.open, await heldIn(lab, 1), await heldIn(lab, 2)], [26, 0, [40, 40, 40], [0, 0, 0]]);
     await refusedBy(act(lab, pickForBuild, { build }), 'nothing-to-do');
     await did(act(lab, undo, { act: rest.act }));
-    assert.deepEqual([await heldIn(lab, 1), await heldIn(lab, 2)], [[46, 46, 40], [20, 20, 0]]);
+    assert.deepEqual(
+      [await heldIn(lab, 1), await heldIn(lab, 2)],
+      [
+        [46, 46, 40],
+        [20, 20, 0],
+      ],
+    );
     await did(act(lab, undo, { act: first.act }));
     const kit = await kitOf(lab, build);
-    assert.deepEqual([kit.build.state, kit.takes.map((take) => [take.bag, take.picked, take.state])], ['reserved', [[1, 0, 'open'], [2, 0, 'open']]]);
+    assert.deepEqual(
+      [kit.build.state, kit.takes.map((take) => [take.bag, take.picked, take.state])],
+      [
+        'reserved',
+        [
+          [1, 0, 'open'],
+          [2, 0, 'open'],
+        ],
+      ],
+    );
     assert.equal(two?.planned, 20);
   });
 
@@ -115,7 +152,10 @@ export function buildingSuite(store: Store): void {
     const { build } = await reserve(lab, planOf(10, 20));
     const take = (await kitOf(lab, build)).takes[1]?.id ?? '';
     const short = await did(act(lab, pickForBuild, { build, picks: [{ take, quantity: 12, short: true }] }));
-    assert.deepEqual([short.warnings.map((one) => one.code), await heldIn(lab, 2), (await bagOf(lab, 2)).toCount], [['on-count-list'], [8, 8, 8], true]);
+    assert.deepEqual(
+      [short.warnings.map((one) => one.code), await heldIn(lab, 2), (await bagOf(lab, 2)).toCount],
+      [['on-count-list'], [8, 8, 8], true],
+    );
     await did(act(lab, undo, { act: short.act }));
     assert.deepEqual([await heldIn(lab, 2), (await bagOf(lab, 2)).toCount], [[20, 20, 0], false]);
   });
@@ -144,7 +184,13 @@ export function buildingSuite(store: Store): void {
     await did(act(lab, undo, { act: back.act }));
     await did(act(lab, undo, { act: made.act }));
     await did(act(lab, undo, { act: picked.act }));
-    assert.deepEqual([await heldIn(lab, 1), await heldIn(lab, 2)], [[50, 50, 40], [20, 20, 0]]);
+    assert.deepEqual(
+      [await heldIn(lab, 1), await heldIn(lab, 2)],
+      [
+        [50, 50, 40],
+        [20, 20, 0],
+      ],
+    );
   });
 
   rule('a build that is given up frees its promises and takes back what was picked', async (lab) => {
@@ -156,6 +202,9 @@ export function buildingSuite(store: Store): void {
     assert.deepEqual([cancelled.returned, await heldIn(lab, 1), await heldIn(lab, 2)], [6, [50, 50, 50], [20, 20, 20]]);
     assert.equal((await refusedBy(act(lab, undo, { act: reserved }), 'not-undoable'))['why'], 'build-went-on');
     await did(act(lab, undo, { act: cancelled.act }));
-    assert.deepEqual([await heldIn(lab, 1), await heldIn(lab, 2), (await kitOf(lab, build)).build.state], [[44, 44, 40], [20, 20, 0], 'picking']);
+    assert.deepEqual(
+      [await heldIn(lab, 1), await heldIn(lab, 2), (await kitOf(lab, build)).build.state],
+      [[44, 44, 40], [20, 20, 0], 'picking'],
+    );
   });
 }

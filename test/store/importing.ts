@@ -10,14 +10,18 @@ import { act, bagOf, did, fill, heldIn, refusedBy, resistor, row, withLab, type 
 const LIST = [
   row(2, resistor(100), { location: '12', quantity: 40 }),
   row(3, resistor(100), { location: 'tin on the window sill', quantity: 7, supplier: 'Nordlicht Parts' }),
-  row(4, resistor(220), { quantity: null, doubts: [{ field: 'quantity', code: 'quantity-estimate', args: { text: 'about 50', taken: 50 } }] }),
+  row(4, resistor(220), {
+    quantity: null,
+    doubts: [{ field: 'quantity', code: 'quantity-estimate', args: { text: 'about 50', taken: 50 } }],
+  }),
   row(5, resistor(330), { location: ' 007 ', quantity: null }),
   row(6, { kind: 'not-a-part', facts: {}, text: 'page 1 of 3' }, { quantity: null }),
 ];
 
 /** Rules of taking a list in, on any engine the same. */
 export function importingSuite(store: Store): void {
-  const rule = (name: string, fn: Parameters<typeof withLab>[1]): void => void test(`${store.engine}: ${name}`, () => withLab(store, fn));
+  const rule = (name: string, fn: Parameters<typeof withLab>[1]): void =>
+    void test(`${store.engine}: ${name}`, () => withLab(store, fn));
 
   rule('a list becomes bags: its whole numbers are theirs, the others get the next ones', async (lab) => {
     const preview = await lab.read((tx) => previewImport(tx, { rows: LIST }));
@@ -26,7 +30,11 @@ export function importingSuite(store: Store): void {
       [done.bags, done.parts, done.pieces, done.first, done.last, done.toCount, done.skipped],
       [4, 3, 97, 7, 14, [7], [6]],
     );
-    assert.deepEqual(preview.bags.map((bag) => bag.number), [12, 13, 14, 7], 'the dry run says just that');
+    assert.deepEqual(
+      preview.bags.map((bag) => bag.number),
+      [12, 13, 14, 7],
+      'the dry run says just that',
+    );
     assert.deepEqual(preview.duplicates, [{ row: 3, of: 2 }]);
     assert.deepEqual([(await bagOf(lab, 13)).place, (await bagOf(lab, 13)).box], ['tin on the window sill', 'A']);
     assert.deepEqual(await heldIn(lab, 14), [50, 0, 0], 'an estimate is not sure');
@@ -39,9 +47,17 @@ export function importingSuite(store: Store): void {
     await fill(lab, 5);
     const before = await lab.read(readStock);
     const rows = [row(2, resistor(1)), row(3, resistor(2), { location: '1' })];
-    assert.deepEqual(await refusedBy(act(lab, importList, { rows, source: 'x.csv' }), 'number-taken'), { number: 1, row: 3, more: 0 });
+    assert.deepEqual(await refusedBy(act(lab, importList, { rows, source: 'x.csv' }), 'number-taken'), {
+      number: 1,
+      row: 3,
+      more: 0,
+    });
     const twice = [row(2, resistor(1), { location: '9' }), row(3, resistor(2), { location: '9' })];
-    assert.deepEqual(await refusedBy(act(lab, importList, { rows: twice, source: 'x.csv' }), 'number-taken'), { number: 9, row: 3, more: 0 });
+    assert.deepEqual(await refusedBy(act(lab, importList, { rows: twice, source: 'x.csv' }), 'number-taken'), {
+      number: 9,
+      row: 3,
+      more: 0,
+    });
     await refusedBy(act(lab, importList, { rows: [], source: 'x.csv' }), 'nothing-to-do');
     assert.deepEqual(await lab.read(readStock), before);
   });

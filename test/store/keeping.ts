@@ -31,14 +31,16 @@ async function withFolder(fn: (folder: string) => Promise<void>): Promise<void> 
 function until(done: () => boolean): Promise<void> {
   return new Promise((yes, no) => {
     const end = performance.now() + 5000;
-    const look = (): void => (done() ? yes() : performance.now() > end ? no(new Error('waited in vain')) : void setTimeout(look, 20));
+    const look = (): void =>
+      done() ? yes() : performance.now() > end ? no(new Error('waited in vain')) : void setTimeout(look, 20);
     look();
   });
 }
 
 /** Rules of what is kept: backups, checks, followers, and what the tables themselves forbid. */
 export function keepingSuite(store: Store): void {
-  const rule = (name: string, fn: Parameters<typeof withLab>[1]): void => void test(`${store.engine}: ${name}`, () => withLab(store, fn));
+  const rule = (name: string, fn: Parameters<typeof withLab>[1]): void =>
+    void test(`${store.engine}: ${name}`, () => withLab(store, fn));
 
   rule('a backup restored into an empty lab gives the same backup again', async (lab) => {
     await fill(lab, 50, 20);
@@ -64,7 +66,13 @@ export function keepingSuite(store: Store): void {
       const cooked = good.map((line) => line.replace('"delta":50', '"delta":49').replace('"sure_delta":50', '"sure_delta":49'));
       await withFolder(async (folder) => {
         const file = join(folder, 'lab.jsonl');
-        for (const lines of [cooked, ['no backup'], [], ['{"bagatelle":"dump","schema":99,"change":0}'], [...good, '["movement",{"seq":1}]']]) {
+        for (const lines of [
+          cooked,
+          ['no backup'],
+          [],
+          ['{"bagatelle":"dump","schema":99,"change":0}'],
+          [...good, '["movement",{"seq":1}]'],
+        ]) {
           writeFileSync(file, lines.join('\n'));
           await assert.rejects(restoreFile(lab, file), (error) => error instanceof Refused);
         }
@@ -77,20 +85,35 @@ export function keepingSuite(store: Store): void {
     await fill(lab, 50, 20);
     assert.deepEqual(await lab.read(checkLab), []);
     await lab.transact((tx) => tx.updateTable('bag').set({ on_hand: 49, sure: 49 }).where('number', '=', 1).execute());
-    assert.deepEqual((await lab.read(checkLab)).map((fault) => fault.code), ['sum', 'sure-sum']);
+    assert.deepEqual(
+      (await lab.read(checkLab)).map((fault) => fault.code),
+      ['sum', 'sure-sum'],
+    );
   });
 
   rule('movements are added, never changed nor removed', async (lab) => {
     await fill(lab, 50);
-    await assert.rejects(lab.transact((tx) => tx.deleteFrom('movement').execute()), /append-only/);
+    await assert.rejects(
+      lab.transact((tx) => tx.deleteFrom('movement').execute()),
+      /append-only/,
+    );
     // as: the types forbid it too, which is what is tried here
-    await assert.rejects(lab.transact((tx) => tx.updateTable('movement').set({ delta: 1 } as never).execute()), /append-only/);
+    await assert.rejects(
+      lab.transact((tx) =>
+        tx
+          .updateTable('movement')
+          .set({ delta: 1 } as never)
+          .execute(),
+      ),
+      /append-only/,
+    );
   });
 
   rule('no bag goes below zero, whatever code asks for it', async (lab) => {
     const received = await fill(lab, 50);
     const { id } = await bagOf(lab, 1);
-    const drain = (delta: number, sureDelta: number) => lab.transact((tx: Tx) => postMovements(tx, received, 2, [{ bag: id, delta, sureDelta }]));
+    const drain = (delta: number, sureDelta: number) =>
+      lab.transact((tx: Tx) => postMovements(tx, received, 2, [{ bag: id, delta, sureDelta }]));
     await assert.rejects(drain(-51, -50));
     await assert.rejects(drain(0, 1), 'sure is never more than on hand');
     assert.equal((await bagOf(lab, 1)).onHand, 50);
@@ -108,7 +131,11 @@ export function keepingSuite(store: Store): void {
       await did(act(other, pick, { bag: 1, quantity: 1 }));
       await until(() => seen.at(-1) === 3);
       assert.equal((await bagOf(other, 1)).onHand, 48);
-      assert.deepEqual(seen, [...new Set(seen)].toSorted((a, b) => a - b), 'numbers only rise');
+      assert.deepEqual(
+        seen,
+        [...new Set(seen)].toSorted((a, b) => a - b),
+        'numbers only rise',
+      );
     } finally {
       stop();
       await other.close();
@@ -119,7 +146,9 @@ export function keepingSuite(store: Store): void {
     await fill(lab, 10);
     const other = await again();
     try {
-      const outcomes = await Promise.all(Array.from({ length: 16 }, (_, at) => act(at % 2 ? lab : other, pick, { bag: 1, quantity: 1 })));
+      const outcomes = await Promise.all(
+        Array.from({ length: 16 }, (_, at) => act(at % 2 ? lab : other, pick, { bag: 1, quantity: 1 })),
+      );
       assert.deepEqual([outcomes.filter((one) => one.ok).length, (await bagOf(lab, 1)).onHand], [10, 0]);
       assert.equal(await lab.change(), 11);
       assert.deepEqual(await lab.read(checkLab), []);

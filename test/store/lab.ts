@@ -22,11 +22,11 @@ export const WHO: Who = { name: 'Ada', device: null };
 export const CLOCK: Clock = { now: () => '2026-03-01T09:00:00.000Z' };
 
 export async function withLab(store: Store, fn: (lab: Lab, again: () => Promise<Lab>) => Promise<void>): Promise<void> {
-  const { lab, again, end } = await store.fresh();
+  const fresh = await store.fresh();
   try {
-    await fn(lab, again);
+    await fn(fresh.lab, () => fresh.again());
   } finally {
-    await end();
+    await fresh.end();
   }
 }
 
@@ -48,7 +48,10 @@ export async function did<Result>(outcome: Promise<Outcome<Result>>): Promise<Re
 }
 
 /** The refusal of an act that must be refused. */
-export async function refusedBy(outcome: Promise<Outcome<unknown>>, code: RefusalCode): Promise<Readonly<Record<string, string | number>>> {
+export async function refusedBy(
+  outcome: Promise<Outcome<unknown>>,
+  code: RefusalCode,
+): Promise<Readonly<Record<string, string | number>>> {
   const settled = await outcome;
   assert.equal(settled.ok ? 'done' : settled.refusal.code, code);
   return settled.ok ? {} : settled.refusal.args;
@@ -71,7 +74,12 @@ export function row(number: number, part: Part, more: Partial<ReadRow> = {}): Re
 
 /** Bags 1, 2, 3 … with so many pieces each, every one another value. */
 export async function fill(lab: Lab, ...quantities: readonly number[]): Promise<string> {
-  const items = quantities.map((quantity, at): ReceivedItem => ({ quantity, part: resistor((at + 1) * 100), bag: at + 1, box: 'A' }));
+  const items = quantities.map((quantity, at): ReceivedItem => ({
+    quantity,
+    part: resistor((at + 1) * 100),
+    bag: at + 1,
+    box: 'A',
+  }));
   return (await did(act(lab, receive, { items }))).act;
 }
 

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { randomUUID } from 'node:crypto';
 import { test } from 'node:test';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { count } from '#actions/count.ts';
 import { pick } from '#actions/pick.ts';
 import { receive } from '#actions/receive.ts';
@@ -16,11 +16,24 @@ const SEED = 20260301;
 const BAGS = 3;
 
 type Step =
-  | { readonly do: 'receive' | 'return' | 'pick' | 'in-hand' | 'count'; readonly bag: number; readonly quantity: number; readonly sure: number }
+  | {
+      readonly do: 'receive' | 'return' | 'pick' | 'in-hand' | 'count';
+      readonly bag: number;
+      readonly quantity: number;
+      readonly sure: number;
+    }
   | { readonly do: 'undo'; readonly back: number };
 
 const stepOf: fc.Arbitrary<Step> = fc.oneof(
-  { weight: 5, arbitrary: fc.record({ do: fc.constantFrom('receive', 'return', 'pick', 'in-hand', 'count'), bag: fc.integer({ min: 1, max: BAGS }), quantity: fc.integer({ min: 1, max: 30 }), sure: fc.integer({ min: 0, max: 30 }) }) },
+  {
+    weight: 5,
+    arbitrary: fc.record({
+      do: fc.constantFrom('receive', 'return', 'pick', 'in-hand', 'count'),
+      bag: fc.integer({ min: 1, max: BAGS }),
+      quantity: fc.integer({ min: 1, max: 30 }),
+      sure: fc.integer({ min: 0, max: 30 }),
+    }),
+  },
   { weight: 2, arbitrary: fc.record({ do: fc.constant('undo' as const), back: fc.nat(4) }) },
 );
 
@@ -45,7 +58,8 @@ async function walk(lab: Lab, book: Notebook, step: Step): Promise<void> {
         : step.do === 'count'
           ? await act(lab, count, { id, bag, total: quantity })
           : await act(lab, pick, { id, bag, quantity, inHand });
-  const change = step.do === 'count' ? quantity - has : step.do === 'receive' || step.do === 'return' ? quantity : -Math.min(quantity, has);
+  const change =
+    step.do === 'count' ? quantity - has : step.do === 'receive' || step.do === 'return' ? quantity : -Math.min(quantity, has);
   const possible = step.do !== 'pick' || quantity <= has;
   assert.equal(outcome.ok, possible, `${step.do} ${quantity} of ${has}`);
   if (!possible) return;
@@ -99,7 +113,10 @@ export function modelSuite(store: Store, runs: number): void {
           const book: Notebook = { held: [0, ...(await quantities(lab)).map((bag) => bag.onHand)], deeds: [] };
           for (const step of sequence) await walk(lab, book, step);
           const found = await quantities(lab);
-          assert.deepEqual(found.map((bag) => bag.onHand), book.held.slice(1));
+          assert.deepEqual(
+            found.map((bag) => bag.onHand),
+            book.held.slice(1),
+          );
           assert.ok(found.every((bag) => bag.sure >= 0 && bag.sure <= bag.onHand));
         }),
         options,
@@ -110,7 +127,10 @@ export function modelSuite(store: Store, runs: number): void {
   void test(`${store.engine}: undoing the newest acts one by one leads back through every stock (seed ${SEED})`, () =>
     withLab(store, async (lab) => {
       await fill(lab, ...Array.from({ length: BAGS }, () => 20));
-      await fc.assert(fc.asyncProperty(steps, (sequence) => backToStart(lab, sequence)), { ...options, numRuns: Math.ceil(runs / 4) });
+      await fc.assert(
+        fc.asyncProperty(steps, (sequence) => backToStart(lab, sequence)),
+        { ...options, numRuns: Math.ceil(runs / 4) },
+      );
       assert.deepEqual(await lab.read(checkLab), []);
     }));
 }

@@ -13,16 +13,33 @@ import { act, bagOf, did, fill, heldIn, refusedBy, resistor, withLab, type Store
 
 /** Rules of what moves: on any engine the same. */
 export function movingSuite(store: Store): void {
-  const rule = (name: string, fn: Parameters<typeof withLab>[1]): void => void test(`${store.engine}: ${name}`, () => withLab(store, fn));
+  const rule = (name: string, fn: Parameters<typeof withLab>[1]): void =>
+    void test(`${store.engine}: ${name}`, () => withLab(store, fn));
 
   rule('a delivery makes bags, and adds to a bag that holds the same part', async (lab) => {
     await fill(lab, 50, 20);
-    const more = await did(act(lab, receive, { items: [{ quantity: 5, bag: 1 }, { quantity: 7, part: resistor('4.7e3') }] }));
-    assert.deepEqual(more.bags.map((bag) => [bag.bag, bag.onHand]), [[1, 55], [3, 7]]);
+    const more = await did(
+      act(lab, receive, {
+        items: [
+          { quantity: 5, bag: 1 },
+          { quantity: 7, part: resistor('4.7e3') },
+        ],
+      }),
+    );
+    assert.deepEqual(
+      more.bags.map((bag) => [bag.bag, bag.onHand]),
+      [
+        [1, 55],
+        [3, 7],
+      ],
+    );
     const bag = await bagOf(lab, 3);
     assert.equal(bag.part.facts.value?.value, '47e2');
     assert.equal(bag.oldest, '2026-03-01');
-    assert.deepEqual(await refusedBy(act(lab, receive, { items: [{ quantity: 5, bag: 1, part: resistor(330) }] }), 'number-taken'), { number: 1 });
+    assert.deepEqual(
+      await refusedBy(act(lab, receive, { items: [{ quantity: 5, bag: 1, part: resistor(330) }] }), 'number-taken'),
+      { number: 1 },
+    );
     await refusedBy(act(lab, receive, { items: [{ quantity: 5, bag: 77 }] }), 'no-such-bag');
   });
 
@@ -53,19 +70,30 @@ export function movingSuite(store: Store): void {
     await refusedBy(act(lab, pick, { bag: 1, quantity: 1.5 }), 'not-whole');
     await refusedBy(act(lab, pick, { bag: 1, quantity: 0 }), 'not-positive');
     await refusedBy(act(lab, pick, { id: 'no uuid', bag: 1, quantity: 1 }), 'not-valid');
-    await refusedBy(act(lab, receive, { items: [{ quantity: 3, part: resistor(1), bag: 9 }, { quantity: 3, part: resistor(2), bag: 9 }] }), 'number-taken');
+    await refusedBy(
+      act(lab, receive, {
+        items: [
+          { quantity: 3, part: resistor(1), bag: 9 },
+          { quantity: 3, part: resistor(2), bag: 9 },
+        ],
+      }),
+      'number-taken',
+    );
     assert.deepEqual(await lab.read(readStock), before);
   });
 
-  rule('what is in the hand is in the hand: the pick and its correction are one act, and the bag is to be counted', async (lab) => {
-    await fill(lab, 12);
-    const picked = await did(act(lab, pick, { bag: 1, quantity: 15, inHand: true }));
-    assert.deepEqual([picked.corrected, picked.onHand, picked.warnings.map((one) => one.code)], [3, 0, ['on-count-list']]);
-    assert.equal((await bagOf(lab, 1)).toCount, true);
-    await did(act(lab, undo, { act: picked.act }));
-    assert.deepEqual(await heldIn(lab, 1), [12, 12, 12]);
-    assert.equal((await bagOf(lab, 1)).toCount, false);
-  });
+  rule(
+    'what is in the hand is in the hand: the pick and its correction are one act, and the bag is to be counted',
+    async (lab) => {
+      await fill(lab, 12);
+      const picked = await did(act(lab, pick, { bag: 1, quantity: 15, inHand: true }));
+      assert.deepEqual([picked.corrected, picked.onHand, picked.warnings.map((one) => one.code)], [3, 0, ['on-count-list']]);
+      assert.equal((await bagOf(lab, 1)).toCount, true);
+      await did(act(lab, undo, { act: picked.act }));
+      assert.deepEqual(await heldIn(lab, 1), [12, 12, 12]);
+      assert.equal((await bagOf(lab, 1)).toCount, false);
+    },
+  );
 
   rule('a count keeps what moved after the screen was read', async (lab) => {
     await fill(lab, 50);
@@ -97,7 +125,11 @@ export function movingSuite(store: Store): void {
   rule('an undo that would leave a bag below zero is refused, with the later movements named', async (lab) => {
     const received = await fill(lab, 50);
     const picked = await did(act(lab, pick, { bag: 1, quantity: 20 }));
-    assert.deepEqual(await refusedBy(act(lab, undo, { act: received }), 'below-zero'), { bag: 1, later: 'picked:-20', acts: picked.act });
+    assert.deepEqual(await refusedBy(act(lab, undo, { act: received }), 'below-zero'), {
+      bag: 1,
+      later: 'picked:-20',
+      acts: picked.act,
+    });
     await did(act(lab, undo, { act: picked.act }));
     await did(act(lab, undo, { act: received }));
     assert.deepEqual((await lab.read(readStock)).bags, []);
@@ -111,7 +143,10 @@ export function movingSuite(store: Store): void {
     const picked = await did(act(lab, pick, { bag: 1, quantity: 5 }));
     await did(act(lab, count, { bag: 1, total: 45 }));
     const undone = await did(act(lab, undo, { act: picked.act }));
-    assert.deepEqual(undone.warnings.map((one) => one.code), ['on-count-list']);
+    assert.deepEqual(
+      undone.warnings.map((one) => one.code),
+      ['on-count-list'],
+    );
   });
 
   rule('a bag that is astray is found by hand or by a count', async (lab) => {

@@ -1,10 +1,12 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { apply, countTo, opposite, putIn, raiseTo, takeOut, type Balance, type Move } from './moves.ts';
 
 const SEED = 20260301;
-const balanceOf = fc.tuple(fc.nat(1000), fc.nat(1000)).map(([onHand, sure]): Balance => ({ onHand, sure: Math.min(sure, onHand) }));
+const balanceOf = fc
+  .tuple(fc.nat(1000), fc.nat(1000))
+  .map(([onHand, sure]): Balance => ({ onHand, sure: Math.min(sure, onHand) }));
 
 function sound({ onHand, sure }: Balance): boolean {
   return sure >= 0 && sure <= onHand;

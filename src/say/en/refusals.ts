@@ -25,9 +25,16 @@ const HOME: Readonly<Record<string, string>> = {
 const IMPOSSIBLE: Readonly<Record<string, string>> = { negative: 'below zero', 'too-large': 'more than anyone has' };
 
 const LATER: Readonly<Record<string, string>> = {
-  received: 'received', imported: 'imported', picked: 'picked', returned: 'returned', counted: 'counted',
-  'picked-for-build': 'picked for a build', 'leftovers-returned': 'leftovers returned', cancelled: 'returned from a cancelled build',
-  build: 'promised to a build', choice: 'chosen for a board',
+  received: 'received',
+  imported: 'imported',
+  picked: 'picked',
+  returned: 'returned',
+  counted: 'counted',
+  'picked-for-build': 'picked for a build',
+  'leftovers-returned': 'leftovers returned',
+  cancelled: 'returned from a cancelled build',
+  build: 'promised to a build',
+  choice: 'chosen for a board',
 };
 
 /** Why an act can't be taken back, by the code word of the undo. */
@@ -68,7 +75,9 @@ function inRow(a: Args): string {
 /** The bags of a stale plan, each with what it has and what was planned: lists of equal length, as the refusal carries them. */
 function staleBags(a: Args): string {
   const [bags, planned, free] = [a['bags'], a['planned'], a['free']].map((list) => String(list ?? '').split(', '));
-  return (bags ?? []).map((bag, at) => (planned?.[at] ? `bag ${bag} has ${free?.[at]} free, ${planned[at]} planned` : `bag ${bag}`)).join('; ');
+  return (bags ?? [])
+    .map((bag, at) => (planned?.[at] ? `bag ${bag} has ${free?.[at]} free, ${planned[at]} planned` : `bag ${bag}`))
+    .join('; ');
 }
 
 const SENTENCES = {
@@ -79,7 +88,8 @@ const SENTENCES = {
   'no-such-box': (a) => `There is no box '${a['box']}'.`,
   'not-enough': (a) =>
     `Bag ${a['bag']} has ${a['onHand']} on hand, ${a['asked']} were asked. Take ${a['onHand']} or fewer; or, if you hold ${a['asked']} in your hand, say so, and the record is put right.`,
-  'below-zero': (a) => `Bag ${a['bag']} would go below zero: later it was ${words(a['later'])}. Undo that first, or count the bag.`,
+  'below-zero': (a) =>
+    `Bag ${a['bag']} would go below zero: later it was ${words(a['later'])}. Undo that first, or count the bag.`,
   'undone-already': (a) => `Act ${a['act']} is undone already.`,
   'not-undoable': (a) => `Act ${a['act']} can't be taken back: ${NOT_UNDOABLE[String(a['why'])]?.(a) ?? String(a['why'])}.`,
   'id-reused': (a) => `Id ${a['id']} was used for something else before. Take a new id.`,
@@ -88,12 +98,16 @@ const SENTENCES = {
   'not-whole': (a) => `${a['field']} must be a whole number, not '${a['received']}'${inRow(a)}.`,
   'not-positive': (a) => `${a['field']} must be at least 1, not ${a['received']}${inRow(a)}.`,
   'out-of-range': (a) => `${a['field']} must be from ${a['least']} to ${a['most']}, not ${a['received']}${inRow(a)}.`,
-  'not-valid': (a) => `${a['field']} must be ${EXPECTED[String(a['expected'])] ?? a['expected']}${a['received'] === '' ? '' : `, not '${a['received']}'`}.`,
+  'not-valid': (a) =>
+    `${a['field']} must be ${EXPECTED[String(a['expected'])] ?? a['expected']}${a['received'] === '' ? '' : `, not '${a['received']}'`}.`,
   'plan-stale': (a) => `The stock changed since this was planned: ${staleBags(a)}. Nothing was reserved; plan again.`,
   'nothing-to-do': () => 'There is nothing to do.',
-  'build-state': (a) => `Build '${a['build']}' is ${a['state']}; this can be done only while it is ${String(a['wants']).replaceAll(', ', ' or ')}.`,
-  'newer-schema': (a) => `This lab was written by a newer Bagatelle (schema ${a['found']}, this one knows ${a['known']}). Nothing was changed; use the newer one.`,
-  'bad-home': (a) => `Data can't be kept in ${a['folder']}: ${HOME[String(a['why'])] ?? a['why']}. Choose another folder with BAGATELLE_HOME.`,
+  'build-state': (a) =>
+    `Build '${a['build']}' is ${a['state']}; this can be done only while it is ${String(a['wants']).replaceAll(', ', ' or ')}.`,
+  'newer-schema': (a) =>
+    `This lab was written by a newer Bagatelle (schema ${a['found']}, this one knows ${a['known']}). Nothing was changed; use the newer one.`,
+  'bad-home': (a) =>
+    `Data can't be kept in ${a['folder']}: ${HOME[String(a['why'])] ?? a['why']}. Choose another folder with BAGATELLE_HOME.`,
   'not-empty': () => 'The lab already holds something. Use an empty data folder (BAGATELLE_HOME says which).',
   busy: () => 'Another process has been writing to the lab for a long time. Nothing was changed; try again.',
   'file-missing': (a) => `There is no file ${a['file']}, or it can't be read.`,
@@ -101,10 +115,14 @@ const SENTENCES = {
   'file-no-table': (a) => `${a['file']} is no table${a['why'] ? `: ${a['why']}` : ''}.`,
   'file-binary': (a) => `${a['file']} is no text${a['looksLike'] ? `; it looks like ${a['looksLike']}` : ''}.`,
   'file-too-large': (a) => `${a['file']} is too large: ${a['size']} bytes, at most ${a['most']} are read.`,
-  'too-many-columns': (a) => `${a['file']}, row ${a['row']}, column ${a['column']}: the row goes on to here, at most ${a['most']} columns are read.`,
-  'cell-too-long': (a) => `${a['file']}, row ${a['row']}, column ${a['column']}: a cell of ${a['length']} characters, at most ${a['most']} are read.`,
-  'too-many-refs': (a) => `${a['file']}, row ${a['row']}, column ${a['column']}: '${a['text']}' names more than ${a['most']} refs.`,
-  'number-impossible': (a) => `${a['file']}, row ${a['row']}, column ${a['column']}: '${a['text']}' can't be a quantity: it is ${IMPOSSIBLE[String(a['why'])] ?? a['why']}.`,
+  'too-many-columns': (a) =>
+    `${a['file']}, row ${a['row']}, column ${a['column']}: the row goes on to here, at most ${a['most']} columns are read.`,
+  'cell-too-long': (a) =>
+    `${a['file']}, row ${a['row']}, column ${a['column']}: a cell of ${a['length']} characters, at most ${a['most']} are read.`,
+  'too-many-refs': (a) =>
+    `${a['file']}, row ${a['row']}, column ${a['column']}: '${a['text']}' names more than ${a['most']} refs.`,
+  'number-impossible': (a) =>
+    `${a['file']}, row ${a['row']}, column ${a['column']}: '${a['text']}' can't be a quantity: it is ${IMPOSSIBLE[String(a['why'])] ?? a['why']}.`,
 } satisfies Record<RefusalCode, (args: Args) => string>;
 
 /** The sentence of a refusal: `{code: 'no-such-bag', args: {bag: 12}}` → `There is no bag 12.` */

@@ -1,7 +1,8 @@
 import type { Warning, WarningCode } from '#core/stock/warning.ts';
 
 const SENTENCES = {
-  'promise-broken': (a) => `Bag ${a['bag']} now has less than was promised of it (free: ${a['free']}); it is promised to ${a['builds']}.`,
+  'promise-broken': (a) =>
+    `Bag ${a['bag']} now has less than was promised of it (free: ${a['free']}); it is promised to ${a['builds']}.`,
   'on-count-list': (a) => `Bag ${a['bag']} is on the count list now: its record and the shelf disagree.`,
   estimate: (a) => `How many bag ${a['bag']} holds is an estimate: ${a['sure']} sure of ${a['onHand']}.`,
 } satisfies Record<WarningCode, (args: Warning['args']) => string>;
