@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import type { ReadRow } from '#core/bom/bom.ts';
 import { parseColumnChoice } from '#core/bom/columns.ts';
 import { numberFact, wordFact } from '#core/part/part.ts';

@@ -3,6 +3,7 @@ import type { ReadRow } from '#core/bom/bom.ts';
 import { cliText } from '#say/en/cli.ts';
 import { doubtText } from '#say/en/doubts.ts';
 import { oneWord } from '../bag-words.ts';
+import { columnChoice, COLUMNS_OPTION } from '../column-words.ts';
 import { defineCommand, ENDED, JSON_OPTION, refused } from '../command.ts';
 import { writeRefs } from '../kit-tables.ts';
 import { readPath } from '../read-path.ts';
@@ -20,20 +21,28 @@ const COLUMNS: readonly ColumnOf<ReadRow>[] = [
 export const command = defineCommand({
   name: 'read',
   summary: 'Show how a BOM or a stock list is read; nothing is kept.',
-  usage: 'bagatelle read FILE',
+  usage: 'bagatelle read FILE [--columns "2=value,3=footprint"]',
   example: 'bagatelle read blinker.csv --json',
-  options: { json: JSON_OPTION },
+  options: { columns: COLUMNS_OPTION, json: JSON_OPTION },
   async run({ words, options, terminal }) {
     const file = oneWord(words, 'FILE');
     if (!file.ok) return file.ending;
-    const read = await readPath(file.value);
+    const told = columnChoice(options.columns);
+    if (!told.ok) return told.ending;
+    const read = await readPath(file.value, told.value);
     if (!read.ok) return refused(read.refusal);
-    const { rows } = read.value;
+    const { rows, columns } = read.value;
     if (options.json) {
       for (const row of rows) terminal.out(JSON.stringify(tellRow(row)));
       return ENDED;
     }
     for (const line of tableLines(rows, COLUMNS, terminal.columns)) terminal.out(line);
+    if (columns.length)
+      terminal.say(
+        cliText('columns-taken', {
+          columns: columns.map(({ column, header, role }) => `${column} ${header ? `'${header}' ` : ''}= ${role}`).join(', '),
+        }),
+      );
     for (const { row, doubts } of rows) {
       for (const doubt of doubts) terminal.say(cliText('doubt', { row, field: doubt.field, ...doubtText(doubt) }));
     }

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { readRefs } from './refs.ts';
 
 const refs = (text: string): string => readRefs(text).refs.join(' ');

@@ -52,6 +52,8 @@ function headerScore(cells: readonly string[]): number {
 function isHeaderAgain(cells: readonly string[], header: readonly string[]): boolean {
   const said = cells.filter((cell) => !isBlank(cell));
   if (said.length > 1 && said.every((cell) => header.some((word) => word.trim() === cell.trim()))) return true;
+  // most rows are data: those with numbers in them are not looked up
+  if (said.length < 3 || said.filter((cell) => /\d/.test(cell)).length > said.length * 0.3) return false;
   return headerScore(cells) >= 3 && countHeaderWords(cells) >= said.length * 0.75;
 }
 

@@ -39,8 +39,10 @@ const CLI = {
     `There is no command '${command}'.${near ? ` Did you mean '${near}'?` : ''} 'bagatelle help' lists them all.`,
   'unknown-option': ({ option, near }: { option: string; near: string }) =>
     `There is no option ${option} here.${near ? ` Did you mean ${near}?` : ''}`,
-  'option-takes-nothing': ({ option, value }: { option: string; value: string }) => `${option} is a switch and takes no value, but got '${value}'.`,
-  'option-wants-value': ({ option, value }: { option: string; value: string }) => `${option} wants a value after it: ${option} ${value}`,
+  'option-takes-nothing': ({ option, value }: { option: string; value: string }) =>
+    `${option} is a switch and takes no value, but got '${value}'.`,
+  'option-wants-value': ({ option, value }: { option: string; value: string }) =>
+    `${option} wants a value after it: ${option} ${value}`,
   'words-missing': ({ what }: { what: string }) => `Something is missing: ${what}.`,
   'words-too-many': ({ word }: { word: string }) => `Don't know what '${word}' is for here.`,
   usage: ({ usage, name }: { usage: string; name: string }) => `Usage: ${usage}   (more: bagatelle ${name} --help)`,
@@ -50,34 +52,96 @@ const CLI = {
   'head-options': () => 'Options',
   'head-example': () => 'Example',
   'help-option': () => 'this help',
-  intro: () => 'Bagatelle keeps the consumables of a small electronics lab: numbered bags, BOMs turned into kits, quantities that stay honest.',
+  intro: () =>
+    'Bagatelle keeps the consumables of a small electronics lab: numbered bags, BOMs turned into kits, quantities that stay honest.',
   'help-more': () => "'bagatelle COMMAND --help' shows how one is used, with an example.",
-  'help-ends': () => 'Exit status: 0 done · 1 could not, nothing changed · 2 wrong usage. Data goes to stdout, messages to stderr; --json gives JSON Lines.',
+  'help-ends': () =>
+    'Exit status: 0 done · 1 could not, nothing changed · 2 wrong usage. Data goes to stdout, messages to stderr; --json gives JSON Lines.',
   'help-home': ({ home }: { home: string }) => `Data folder: ${home} (BAGATELLE_HOME says another; DATABASE_URL a PostgreSQL).`,
   'did-repeat': () => 'This was done before under the same id; nothing was done twice.',
   picked: ({ bag, quantity, corrected, onHand, free }: Held & { quantity: number; corrected: number }) =>
     `Picked ${quantity} from bag ${bag}${corrected ? ` (${corrected} more than the record knew; it is on the count list)` : ''}. ${left(onHand, free)}`,
-  returned: ({ bag, quantity, onHand, free }: Held & { quantity: number }) => `Returned ${quantity} to bag ${bag}. ${left(onHand, free)}`,
+  returned: ({ bag, quantity, onHand, free }: Held & { quantity: number }) =>
+    `Returned ${quantity} to bag ${bag}. ${left(onHand, free)}`,
   counted: ({ bag, total, difference, onHand, free }: Held & { total: number; difference: number }) =>
     `Counted ${total} in bag ${bag}${difference === 0 ? ', as the record said' : ` (${signed(difference)})`}. ${left(onHand, free)}`,
   received: ({ bag, onHand, free }: Held) => `Bag ${bag}: ${left(onHand, free)}`,
   'one-line-for-bag': () => '--bag names one bag, so it goes with one line.',
   'nothing-found': ({ words }: { words: string }) => `No bag answers '${words}'.`,
-  'set-aside': ({ bag, state, before }: { bag: number; state: string; before: string }) => `Bag ${bag} is ${state} now (was ${before}).`,
+  'set-aside': ({ bag, state, before }: { bag: number; state: string; before: string }) =>
+    `Bag ${bag} is ${state} now (was ${before}).`,
   undone: ({ kind, bags }: { kind: string; bags: string }) => `Taken back: ${kind}.${bags ? ` Bags ${bags}.` : ''}`,
-  'bag-head': ({ bag, code, text, box, place, state }: { bag: number; code: string; text: string; box: string | null; place: string | null; state: string }) =>
+  'bag-head': ({
+    bag,
+    code,
+    text,
+    box,
+    place,
+    state,
+  }: {
+    bag: number;
+    code: string;
+    text: string;
+    box: string | null;
+    place: string | null;
+    state: string;
+  }) =>
     `Bag ${bag}  ${code}  ${text === code ? '' : text}\n${box === null ? 'no box' : `box ${box}`}${place === null ? '' : `, place ${place}`}${state === 'sound' ? '' : `, ${state}`}`,
-  'bag-holds': ({ onHand, sure, reserved, free, toCount }: { onHand: number; sure: number; reserved: number; free: number; toCount: boolean }) =>
+  'bag-holds': ({
+    onHand,
+    sure,
+    reserved,
+    free,
+    toCount,
+  }: {
+    onHand: number;
+    sure: number;
+    reserved: number;
+    free: number;
+    toCount: boolean;
+  }) =>
     `${onHand} on hand${sure < onHand ? `, ${sure} of them sure` : ''}, ${reserved} reserved, ${free} free${toCount ? '. To be counted.' : ''}`,
-  doubt: ({ row, field, why, settle }: { row: number; field: string; why: string; settle: string }) => `row ${row}, ${field}: ${why} ${settle}`,
+  doubt: ({ row, field, why, settle }: { row: number; field: string; why: string; settle: string }) =>
+    `row ${row}, ${field}: ${why} ${settle}`,
+  'columns-taken': ({ columns }: { columns: string }) =>
+    `Columns: ${columns}. Where this is wrong: --columns "2=value,3=footprint".`,
+  'columns-unreadable': ({ word, roles }: { word: string; roles: string }) =>
+    `'${word}' does not say what columns mean. Write "2=value,3=footprint"; a column can be: ${roles}.`,
   importing: ({ rows }: { rows: number }) => `importing ${rows} rows`,
-  imported: ({ bags, parts, pieces, first, last, skipped }: { bags: number; parts: number; pieces: number; first: number | null; last: number | null; skipped: number }) =>
+  imported: ({
+    bags,
+    parts,
+    pieces,
+    first,
+    last,
+    skipped,
+  }: {
+    bags: number;
+    parts: number;
+    pieces: number;
+    first: number | null;
+    last: number | null;
+    skipped: number;
+  }) =>
     `${bags} bags made (${first}–${last}), ${parts} different parts, ${pieces} pieces${skipped ? `; ${skipped} rows were no part` : ''}.`,
-  'import-duplicate': ({ row, of }: { row: number; of: number }) => `row ${row}: the same part as row ${of}; it gets a bag of its own.`,
+  'import-duplicate': ({ row, of }: { row: number; of: number }) =>
+    `row ${row}: the same part as row ${of}; it gets a bag of its own.`,
   'import-skipped': ({ row }: { row: number }) => `row ${row}: not a part; it gets no bag.`,
   'import-dry': ({ bags }: { bags: number }) => `${bags} bags would be made. Nothing was written.`,
   planning: () => 'planning',
-  'match-sum': ({ exact, serves, check, missing, short }: { exact: number; serves: number; check: number; missing: number; short: number }) =>
+  'match-sum': ({
+    exact,
+    serves,
+    check,
+    missing,
+    short,
+  }: {
+    exact: number;
+    serves: number;
+    check: number;
+    missing: number;
+    short: number;
+  }) =>
     `${exact} exact, ${serves} serve, ${check} to check, ${missing} missing; ${short === 0 ? 'nothing short' : `${short} lines short`}.`,
   reserved: ({ name, build, act }: { name: string; build: string; act: string }) =>
     `Build '${name}' (${build}) is reserved. Its walk: bagatelle builds ${build}. Take it back with: bagatelle undo ${act}`,
@@ -90,21 +154,28 @@ const CLI = {
     ].join(' '),
   'picked-kit': ({ name, picked, open }: { name: string; picked: number; open: number }) =>
     `Picked ${picked} pieces for '${name}'. ${open === 0 ? 'The kit is complete.' : `${open} stops are still open.`}`,
-  'returned-kit': ({ name, returned }: { name: string; returned: number }) => `Returned ${returned} pieces of '${name}' to their bags.`,
+  'returned-kit': ({ name, returned }: { name: string; returned: number }) =>
+    `Returned ${returned} pieces of '${name}' to their bags.`,
   'nothing-picked': () => 'Nothing was picked for this build yet.',
   'build-head': ({ build, name, boards, state, board, revision, short }: Build) =>
     `Build ${build}  '${name}'  ${boards} boards, ${state}${board === null ? '' : `, of board ${board} ${revision ?? ''}`}${short ? `, ${short} pieces short` : ''}`,
   'head-route': () => '\nThe walk',
   'head-trays': () => '\nThe trays',
-  finish: ({ name, made }: { name: string; made: number }) => `'${name}': ${made} boards made. What is left in the trays may come back: bagatelle return --build '${name}'`,
-  cancel: ({ name, returned }: { name: string; returned: number }) => `'${name}' is given up; ${returned} pieces went back to their bags.`,
-  'board-saved': ({ board, revision, lines }: { board: string; revision: string; lines: number }) => `Board '${board}', revision ${revision}: ${lines} lines kept.`,
+  finish: ({ name, made }: { name: string; made: number }) =>
+    `'${name}': ${made} boards made. What is left in the trays may come back: bagatelle return --build '${name}'`,
+  cancel: ({ name, returned }: { name: string; returned: number }) =>
+    `'${name}' is given up; ${returned} pieces went back to their bags.`,
+  'board-saved': ({ board, revision, lines }: { board: string; revision: string; lines: number }) =>
+    `Board '${board}', revision ${revision}: ${lines} lines kept.`,
   chosen: ({ board, row, bag }: { board: string; row: number; bag: number | null }) =>
-    bag === null ? `Row ${row} of '${board}' has no bag by hand any more.` : `Bag ${bag} is taken for row ${row} of '${board}', and for the same demand in later revisions.`,
+    bag === null
+      ? `Row ${row} of '${board}' has no bag by hand any more.`
+      : `Bag ${bag} is taken for row ${row} of '${board}', and for the same demand in later revisions.`,
   'no-acts': () => 'Nothing was done in this lab yet.',
   checking: () => 'checking',
   'check-good': () => 'The lab is sound: on hand is the sum of the movements in every bag.',
-  'check-bad': ({ faults }: { faults: number }) => `${faults} faults found. Keep this data folder as it is, and restore the last good backup into another.`,
+  'check-bad': ({ faults }: { faults: number }) =>
+    `${faults} faults found. Keep this data folder as it is, and restore the last good backup into another.`,
   'lab-fault': ({ code, args }: { code: string; args: string }) => `${code} ${args}`,
   'backing-up': () => 'writing the backup',
   'backed-up': ({ file, rows }: { file: string; rows: number }) => `${file} holds the whole lab (${rows} rows).`,
@@ -112,14 +183,23 @@ const CLI = {
   restored: ({ file }: { file: string }) => `The lab of ${file} is restored, and is sound.`,
   exported: ({ file, bags }: { file: string; bags: number }) => `${file} holds ${bags} bags.`,
   filling: () => 'filling the demo lab',
-  'demo-filled': ({ where }: { where: string }) => `The demo lab is in ${where}. Look into it: bagatelle find 100n, bagatelle boards, bagatelle serve --open`,
+  'demo-filled': ({ where }: { where: string }) =>
+    `The demo lab is in ${where}. Look into it: bagatelle find 100n, bagatelle boards, bagatelle serve --open`,
   serving: ({ url }: { url: string }) => `The lab is open at ${url}   (Ctrl+C closes it)`,
   stopped: () => 'The lab is closed.',
   'serve-network': ({ host }: { host: string }) =>
     `--host ${host} would let others on the network read and change this lab, and there is no sign-in yet. Add --let-the-network-in if that is what you want.`,
   'serve-open-network': ({ host }: { host: string }) =>
     `Careful: everybody who reaches ${host} can read and change this lab. Sign-in will come with a later version.`,
-  'serve-fault': ({ fault, host, port }: { fault: 'port-taken' | 'port-refused' | 'no-such-address'; host: string; port: number }) =>
+  'serve-fault': ({
+    fault,
+    host,
+    port,
+  }: {
+    fault: 'port-taken' | 'port-refused' | 'no-such-address';
+    host: string;
+    port: number;
+  }) =>
     ({
       'port-taken': `Port ${port} is taken by another program, perhaps by a lab that is open already. Close that one, or choose another: bagatelle serve --port ${port + 1}`,
       'port-refused': `This account may not listen on port ${port}. Choose one above 1023: bagatelle serve --port 4242`,
