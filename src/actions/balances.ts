@@ -13,10 +13,10 @@ export async function balancesOf(tx: Tx, ids: readonly string[]): Promise<BagBal
   return [...bags.values()].map(balanceOf).toSorted((a, b) => a.bag - b.bag);
 }
 
-/** Warnings of bags that hold less than was promised of them, each naming its builds. */
-export async function brokenPromises(tx: Tx, ids: readonly string[]): Promise<Warning[]> {
+/** Warnings of bags, as they are now, that hold less than was promised of them; each names its builds. */
+export async function brokenPromises(tx: Tx, bags: Iterable<HeldBag>): Promise<Warning[]> {
   const warnings: Warning[] = [];
-  for (const bag of (await bagsById(tx, ids)).values()) {
+  for (const bag of bags) {
     const free = bag.sure - bag.reserved;
     if (free >= 0 || bag.reserved === 0) continue;
     const builds = (await promisesOf(tx, bag.id)).map((promise) => promise.name).join(', ');

@@ -25,15 +25,15 @@ export const count: Action<CountInput, CountResult> = async (tx, clock, who, inp
   const { contradicts, ...move } = countTo(bag, await balanceAt(tx, bag.id, saw), input.total);
   await postMovements(tx, input.id, begun.value, [{ bag: bag.id, ...move, saw }]);
   await postBagChanges(tx, input.id, begun.value, settled(bag, contradicts));
-  const warnings: Warning[] = await brokenPromises(tx, [bag.id]);
+  const now = { ...bag, onHand: bag.onHand + move.delta, sure: bag.sure + move.sureDelta };
+  const warnings: Warning[] = await brokenPromises(tx, [now]);
   if (contradicts) warnings.push({ code: 'on-count-list', args: { bag: bag.number } });
-  const balance = balanceOf({ ...bag, onHand: bag.onHand + move.delta, sure: bag.sure + move.sureDelta });
   return done({
     act: input.id,
     repeat: false,
     change: begun.value,
     warnings,
-    ...balance,
+    ...balanceOf(now),
     total: input.total,
     difference: move.delta,
   });

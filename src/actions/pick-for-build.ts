@@ -1,5 +1,6 @@
 import { raiseTo, takeOut } from '#core/stock/moves.ts';
 import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
+import { bagsById } from '#db/bags.ts';
 import { setBuild, setTake, type Take } from '#db/builds.ts';
 import type { Tx } from '#db/database.ts';
 import { postBagChanges, postMovements, type NewBagChange, type NewMovement } from '#db/ledger.ts';
@@ -53,7 +54,7 @@ export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = async
     pulled.value.doubtful.map((one) => one.bag),
   );
   const warnings = [
-    ...(await brokenPromises(tx, bags)),
+    ...(await brokenPromises(tx, (await bagsById(tx, bags)).values())),
     ...doubted.map(({ bag }) => ({ code: 'on-count-list' as const, args: { bag } })),
   ];
   const picked = picks.value.reduce((sum, pick) => sum + pick.quantity, 0);

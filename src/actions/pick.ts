@@ -3,7 +3,7 @@ import { done, refuse } from '#core/stock/refusal.ts';
 import { findBag } from '#db/bags.ts';
 import { postBagChanges, postMovements } from '#db/ledger.ts';
 import type { Action, Warning } from './action.ts';
-import { balancesOf, brokenPromises } from './balances.ts';
+import { balanceOf, brokenPromises } from './balances.ts';
 import { begin } from './begin.ts';
 import { quantityTrouble } from './checks.ts';
 import type { PickInput, PickResult } from './inputs.ts';
@@ -32,11 +32,11 @@ export const pick: Action<PickInput, PickResult> = async (tx, clock, who, input)
     change,
     moves.map((move) => ({ bag: bag.id, ...move })),
   );
-  const warnings: Warning[] = await brokenPromises(tx, [bag.id]);
+  const now = { ...bag, ...moves.reduce(apply, { onHand: bag.onHand, sure: bag.sure }) };
+  const warnings: Warning[] = await brokenPromises(tx, [now]);
   if (missing > 0) {
     await postBagChanges(tx, input.id, change, [{ bag: bag.id, field: 'to_count', before: bag.toCount ? '1' : '0', after: '1' }]);
     warnings.push({ code: 'on-count-list', args: { bag: bag.number } });
   }
-  const [balance = { bag: bag.number, onHand: 0, sure: 0, free: 0 }] = await balancesOf(tx, [bag.id]);
-  return done({ act: input.id, repeat: false, change, warnings, ...balance, quantity: input.quantity, corrected: missing });
+  return done({ act: input.id, repeat: false, change, warnings, ...balanceOf(now), quantity: input.quantity, corrected: missing });
 };

@@ -49,7 +49,7 @@ export const undo: Action<UndoInput, UndoResult> = async (tx, clock, who, input)
     tx,
     recount.map((one) => one.bag),
   );
-  const warnings: Warning[] = await brokenPromises(tx, moved);
+  const warnings: Warning[] = await brokenPromises(tx, (await bagsById(tx, moved)).values());
   for (const { number } of numbers.values()) warnings.push({ code: 'on-count-list', args: { bag: number } });
   return done({ act: input.id, repeat: false, change, warnings, undoes: act.id, kind, bags });
 };
