@@ -4,7 +4,7 @@ import { chownSync, existsSync, globSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import { Client, Pool, TypeOverrides } from 'pg';
+import { Client } from 'pg';
 
 const run = promisify(execFile);
 const STARTS_WITHIN_MS = 30_000;

@@ -30,14 +30,38 @@ export type LabPlace = { readonly home: string } | { readonly url: string };
 
 /** Opens a lab and brings its schema up to date. Throws `Refused` (`bad-home`, `newer-schema`, `busy`). */
 export async function openDatabase(place: LabPlace): Promise<Lab> {
-  const parts = 'url' in place ? openPostgres(place.url, join(homeFolder(), 'backups')) : openSqlite(checkedHome(place.home));
+  const parts = 'url' in place ? openPostgres(place.url, join(homeFolder(), 'backups')) : opened(checkedHome(place.home));
   try {
     await migrate(parts);
   } catch (error) {
     await parts.close();
-    throw error;
+    throw unusable(parts.where, error);
   }
   return labOf(parts);
+}
+
+function opened(home: string): EngineParts {
+  try {
+    return openSqlite(home);
+  } catch (error) {
+    throw unusable(home, error);
+  }
+}
+
+/** By code of Node, SQLite or PostgreSQL: why a place can't hold a lab. Class 08 is a connection, 28 and 3D000 an account or a name. */
+const UNUSABLE: readonly (readonly [code: RegExp, why: string])[] = [
+  [/^(?:EACCES|EPERM|EROFS|ENOTDIR|EEXIST|sqlite (?:8|14))$/, 'not-writable'],
+  [/^sqlite (?:11|26)$/, 'damaged'],
+  [/^(?:ECONNREFUSED|ENOTFOUND|ETIMEDOUT|EHOSTUNREACH|EAI_AGAIN|ENOENT|08\w{3}|57P\w\d)$/, 'no-answer'],
+  [/^(?:28\w{3}|3D000|42501)$/, 'not-allowed'],
+];
+
+/** The world's reasons as a refusal; anything else stays what it is, a fault of ours. */
+function unusable(folder: string, error: unknown): unknown {
+  if (!(error instanceof Error)) return error;
+  const code = 'errcode' in error ? `sqlite ${Number(error.errcode) & 0xff}` : 'code' in error ? String(error.code) : '';
+  const why = UNUSABLE.find(([pattern]) => pattern.test(code))?.[1];
+  return why === undefined ? error : new Refused('bad-home', { folder, why });
 }
 
 function checkedHome(home: string): string {

@@ -2,11 +2,14 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Kysely, PostgresDialect, sql } from 'kysely';
 import { Client, Pool, TypeOverrides } from 'pg';
-import type { EngineParts } from './engine.ts';
+import type { EngineParts, Tx } from './engine.ts';
+import { Refused } from './refused.ts';
 import type { Schema } from './schema.ts';
 
 const CHANNEL = 'bagatelle_change';
 const RETRY_MS = 1000;
+const PATIENCE = '10s';
+const LOCK_NOT_AVAILABLE = '55P03';
 const INT8 = 20;
 const NUMERIC = 1700;
 
@@ -29,9 +32,7 @@ export function openPostgres(url: string, backups: string): EngineParts {
     engine: 'postgres',
     where: withoutPassword(url),
     writer: db,
-    async lock(tx) {
-      await sql`select number from change where id = 1 for update`.execute(tx);
-    },
+    lock: takeTurn,
     read: (fn) => db.transaction().setIsolationLevel('repeatable read').setAccessMode('read only').execute(fn),
     isBusy: () => false,
     listen: (onMaybe) => listen(url, onMaybe),
@@ -41,6 +42,16 @@ export function openPostgres(url: string, backups: string): EngineParts {
     backup: (label) => backupInto(db, backups, label),
     close: () => db.destroy(),
   };
+}
+
+/** Writers take turns on the one row of `change`; who waits too long is told so. */
+async function takeTurn(tx: Tx): Promise<void> {
+  await sql`set local lock_timeout = ${sql.lit(PATIENCE)}`.execute(tx);
+  try {
+    await sql`select number from change where id = 1 for update`.execute(tx);
+  } catch (error) {
+    throw error instanceof Error && 'code' in error && error.code === LOCK_NOT_AVAILABLE ? new Refused('busy') : error;
+  }
 }
 
 /** Hears NOTIFY on a connection of its own; after a break it connects again and asks once, since it may have missed some. */

@@ -10,6 +10,8 @@ const FILE = 'bagatelle.sqlite';
 const POLL_MS = 200;
 /** short, since waiting here blocks the event loop; `writing` waits longer without blocking */
 const BUSY_MS = 50;
+/** several processes may open a new lab at once */
+const OPENING_MS = 5000;
 const SQLITE_BUSY = 5;
 
 /** The lab in a folder: one connection writes, one reads, one watches for what other processes commit. */
@@ -37,9 +39,9 @@ export function openSqlite(home: string): EngineParts {
 }
 
 function connect(file: string, only?: 'query_only'): DatabaseSync {
-  const db = new DatabaseSync(file, { timeout: BUSY_MS, enableForeignKeyConstraints: true });
-  if (only) db.exec('pragma query_only = on');
-  else db.exec('pragma journal_mode = wal; pragma synchronous = full');
+  const db = new DatabaseSync(file, { timeout: OPENING_MS, enableForeignKeyConstraints: true });
+  db.exec(only ? 'pragma query_only = on' : 'pragma journal_mode = wal; pragma synchronous = full');
+  db.exec(`pragma busy_timeout = ${BUSY_MS}`);
   return db;
 }
 

@@ -105,7 +105,7 @@ export function modelSuite(store: Store, runs: number): void {
   const steps = fc.array(stepOf, { minLength: 1, maxLength: 12 });
   const options = { seed: SEED, numRuns: runs, endOnFailure: true };
 
-  void test(`${store.engine}: any sequence of acts leaves what a clerk's notebook says, and the lab proves itself (seed ${SEED})`, () =>
+  void test(`${store.engine}: after whatever acts, the lab holds what a clerk's notebook says, and proves itself (seed ${SEED})`, () =>
     withLab(store, async (lab) => {
       await fill(lab, ...Array.from({ length: BAGS }, () => 20));
       await fc.assert(

@@ -19,6 +19,15 @@ const HOME: Readonly<Record<string, string>> = {
   clone: 'it is inside the program, and would be lost with the next copy of it',
   network: 'it is on a network drive, where the locks of the database can not be trusted',
   synchronised: 'another program synchronises it, and would copy a database that is half written',
+  'not-writable': 'it can not be written to',
+};
+
+/** Places that hold something, but no lab that can be used now. */
+const NO_LAB: Readonly<Record<string, (folder: string | number | undefined) => string>> = {
+  damaged: (folder) =>
+    `What is in ${folder} is no lab, or is damaged. Nothing was changed; restore a backup into another folder (BAGATELLE_HOME says which).`,
+  'no-answer': (folder) => `No PostgreSQL answers at ${folder}. Is it running, and is the address right?`,
+  'not-allowed': (folder) => `PostgreSQL at ${folder} knows no such database or account, or the password is wrong.`,
 };
 
 /** Why a number can't be one, by the code word of the reader. */
@@ -107,6 +116,7 @@ const SENTENCES = {
   'newer-schema': (a) =>
     `This lab was written by a newer Bagatelle (schema ${a['found']}, this one knows ${a['known']}). Nothing was changed; use the newer one.`,
   'bad-home': (a) =>
+    NO_LAB[String(a['why'])]?.(a['folder']) ??
     `Data can't be kept in ${a['folder']}: ${HOME[String(a['why'])] ?? a['why']}. Choose another folder with BAGATELLE_HOME.`,
   'not-empty': () => 'The lab already holds something. Use an empty data folder (BAGATELLE_HOME says which).',
   busy: () => 'Another process has been writing to the lab for a long time. Nothing was changed; try again.',
