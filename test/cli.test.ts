@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { after, test } from 'node:test';
+import { after, suite, test } from 'node:test';
 import { COMMANDS } from '#cli/command-list.ts';
 import { jsonLines, runCli, type Ran } from './cli-child.ts';
 
@@ -60,113 +60,6 @@ const onHand = async (lab: string, bag: number): Promise<unknown> => {
   return found && typeof found === 'object' && 'onHand' in found ? found.onHand : null;
 };
 
-void test('every command has a help with its usage and an example of itself', async () => {
-  for (const [name, load] of Object.entries(COMMANDS)) {
-    const command = await load();
-    assert.equal(command.name, name);
-    assert.ok(command.summary.endsWith('.'), name);
-    assert.match(command.usage, new RegExp(`^bagatelle ${name}\\b`));
-    assert.match(command.example, new RegExp(`bagatelle ${name}\\b`));
-  }
-  const lab = home('help');
-  const { out } = await good(lab, 'help');
-  for (const name of Object.keys(COMMANDS)) assert.match(out, new RegExp(`^  ${name} `, 'm'));
-  assert.match((await good(lab, 'pick', '--help')).out, /Example:\n {2}bagatelle pick 12 3/);
-});
-
-void test('wrong usage ends with 2 and names what was meant', async () => {
-  const lab = home('usage');
-  for (const [args, why] of [
-    [['mtach', bom], /no command 'mtach'.*Did you mean 'match'/],
-    [['match', bom, '--bords', '2'], /no option --bords.*Did you mean --boards/],
-    [['pick', '1'], /missing: BAG and QUANTITY/],
-    [['count', '1', '2', '3'], /what '3' is for/],
-    [['undo'], /missing: ACT/],
-    [['serve', '--host', '0.0.0.0'], /no sign-in yet/],
-  ] as const) {
-    const ran = await runCli(lab, args);
-    assert.equal(ran.status, 2, args.join(' '));
-    assert.match(ran.said, why);
-    assert.equal(ran.out, '');
-  }
-});
-
-void test('a list comes in by one act, dry first, and goes out by one undo', async () => {
-  const lab = home('import');
-  const dry = await good(lab, 'import', list, '--dry-run', '--json');
-  assert.deepEqual(jsonLines(dry.out).map((bag) => (bag as { bag: number }).bag), [1, 2, 3, 4]); // as: the contract of --json
-  await refused(lab, ['bag', '1'], /There is no bag 1/);
-  assert.match((await good(lab, 'import', list, '--box', 'A')).out, /4 bags made \(1–4\)/);
-  await refused(lab, ['import', list], /Bag number 1 is taken \(row 2\)/);
-  assert.equal(await onHand(lab, 1), 120);
-  await good(lab, 'undo', '--last');
-  await refused(lab, ['bag', '1'], /There is no bag 1/);
-  await good(lab, 'import', list);
-  assert.match((await good(lab, 'check')).said, /sound/);
-});
-
-void test('single bags: received, found, picked, returned, counted, astray and found again, undone', async () => {
-  const lab = home('bags');
-  const received = await good(lab, 'receive', '100 4k7 1% 0805', '~50 100n X7R 50V 0603', '--box', 'B', '--from', 'Quayside', '--json');
-  assert.match(received.out, /"bag":1,"onHand":100,"sure":100,"free":100/);
-  assert.match(received.out, /"bag":2,"onHand":50,"sure":0,"free":0/);
-  await good(lab, 'receive', '20', '--bag', '1');
-  await good(lab, 'pick', '1', '30');
-  await refused(lab, ['pick', '1', '300'], /Bag 1 has 90 on hand, 300 were asked.*hand/);
-  await refused(lab, ['pick', '1', '-3'], /quantity must be at least 1, not -3/);
-  await refused(lab, ['pick', '1', '2.5'], /quantity must be a whole number, not '2.5'/);
-  await refused(lab, ['pick', 'one', '2'], /bag must be a whole number/);
-  await refused(lab, ['receive', '5 2k2 0603', '--bag', '1'], /number 1 is taken/);
-  await refused(lab, ['receive', '4k7 0805'], /quantity first/);
-  const inHand = await good(lab, 'pick', '1', '95', '--in-hand');
-  assert.match(inHand.said, /count list/);
-  await good(lab, 'return', '1', '4');
-  await good(lab, 'count', '1', '6');
-  assert.equal(await onHand(lab, 1), 6);
-  await good(lab, 'undo', '--last');
-  assert.equal(await onHand(lab, 1), 4);
-  await good(lab, 'astray', '2');
-  assert.match((await good(lab, 'find', '100n')).out, /not found/);
-  await good(lab, 'found', '2');
-  const [found] = jsonLines((await good(lab, 'find', '4k7', '0805', '--json')).out);
-  assert.deepEqual(Object.keys(found as object), ['bag', 'box', 'code', 'text', 'onHand', 'free', 'why']); // as: the contract of --json
-  assert.match((await good(lab, 'boxes')).out, /^B +\d+ +2/m);
-  assert.match((await good(lab, 'history', '--limit', '2')).out, /set-aside/);
-});
-
-void test('the same id again is counted once, with another body refused', async () => {
-  const lab = home('repeat');
-  await good(lab, 'receive', '10 M3 x 8 screw');
-  const id = '3f1e7a52-90c4-4c1b-8f57-0d2f6f0f9a11';
-  await good(lab, 'pick', '1', '2', '--id', id);
-  assert.match((await good(lab, 'pick', '1', '2', '--id', id)).said, /not.* twice|nothing was done twice/);
-  await refused(lab, ['pick', '1', '3', '--id', id], /used for something else/);
-  assert.equal(await onHand(lab, 1), 8);
-});
-
-void test('a BOM is read, matched, planned, reserved, picked, finished and what is left goes back', async () => {
-  const lab = home('job');
-  await good(lab, 'import', list, '--box', 'A');
-  const rows = jsonLines((await good(lab, 'read', bom, '--json')).out);
-  assert.deepEqual(Object.keys(rows[0] as object), ['row', 'refs', 'quantity', 'fitted', 'part', 'location', 'supplier', 'doubts']); // as: the contract
-  const lines = jsonLines((await good(lab, 'match', bom, '--boards', '3', '--json')).out) as MatchedLine[]; // as: the contract of match
-  assert.deepEqual(lines.map(({ row, need, short }) => [row, need, short]), [[2, 6, 0], [3, 3, 0], [4, 3, 0], [5, 3, 3]]);
-  for (const line of lines) assert.equal(line.bags.reduce((sum, { take }) => sum + take, 0), line.need - line.short + line.spare);
-  const kit = JSON.parse((await good(lab, 'kit', bom, '--boards', '3', '--json')).out) as object; // as: the contract of kit
-  assert.deepEqual(Object.keys(kit), ['boards', 'buildable', 'buildableWithChecks', 'limitedBy', 'proof', 'gap', 'lines', 'route']);
-  assert.equal(jsonLines((await good(lab, 'builds', '--json')).out).length, 0, 'nothing is written without --reserve');
-  await good(lab, 'kit', bom, '--boards', '3', '--reserve');
-  assert.match((await good(lab, 'builds', 'blinker')).out, /The walk[\s\S]*R1–R2[\s\S]*The trays/);
-  await good(lab, 'pick', '--build', 'blinker');
-  await good(lab, 'finish', 'blinker', '--made', '2');
-  assert.match((await good(lab, 'return', '--build', 'blinker')).out, /expected/);
-  await good(lab, 'return', '--build', 'blinker', '--expected');
-  assert.equal(await onHand(lab, 1), 120 - 4);
-  await good(lab, 'kit', bom, '--reserve', '--name', 'second');
-  await good(lab, 'cancel', 'second');
-  assert.match((await good(lab, 'check')).said, /sound/);
-});
-
 interface MatchedLine {
   readonly row: number;
   readonly need: number;
@@ -175,66 +68,224 @@ interface MatchedLine {
   readonly bags: readonly { readonly take: number }[];
 }
 
-void test('a board is kept, and a bag is taken by hand for one of its lines', async () => {
-  const lab = home('boards');
-  await good(lab, 'import', list);
-  await good(lab, 'save', bom, '--name', 'Blinker');
-  assert.match((await good(lab, 'boards')).out, /Blinker +1 +4/);
-  await good(lab, 'choose', 'Blinker', '5', '4');
-  assert.match((await good(lab, 'match', 'Blinker')).out, /5 .*check|5 .*4 × 1/);
-  await refused(lab, ['match', 'No such board'], /no board 'No such board'/);
-});
+// two at once: most of the time goes into starting processes
+void suite('commands in processes of their own', { concurrency: 2 }, () => {
+  void test('every command has a help with its usage and an example of itself', async () => {
+    for (const [name, load] of Object.entries(COMMANDS)) {
+      const { command } = await load();
+      assert.equal(command.name, name);
+      assert.ok(command.summary.endsWith('.'), name);
+      assert.match(command.usage, new RegExp(`^bagatelle ${name}\\b`));
+      assert.match(command.example, new RegExp(`bagatelle ${name}\\b`));
+    }
+    const lab = home('help');
+    const { out } = await good(lab, 'help');
+    for (const name of Object.keys(COMMANDS)) assert.match(out, new RegExp(`^  ${name} `, 'm'));
+    assert.match((await good(lab, 'pick', '--help')).out, /Example:\n {2}bagatelle pick 12 3/);
+  });
 
-void test('boards are whole numbers in their range, named by their option', async () => {
-  const lab = home('ranges');
-  for (const boards of ['0', '1000000000', '1e9', '-1']) {
-    for (const name of ['match', 'kit']) await refused(lab, [name, bom, '--boards', boards], /--boards must be from 1 to/);
-  }
-  await refused(lab, ['kit', bom, '--boards', '1.5'], /--boards must be a whole number/);
-});
+  void test('wrong usage ends with 2 and names what was meant', async () => {
+    const lab = home('usage');
+    for (const [args, why] of [
+      [['mtach', bom], /no command 'mtach'.*Did you mean 'match'/],
+      [['match', bom, '--bords', '2'], /no option --bords.*Did you mean --boards/],
+      [['pick', '1'], /missing: BAG and QUANTITY/],
+      [['count', '1', '2', '3'], /what '3' is for/],
+      [['undo'], /missing: ACT/],
+      [['serve', '--host', '0.0.0.0'], /no sign-in yet/],
+    ] as const) {
+      const ran = await runCli(lab, args);
+      assert.equal(ran.status, 2, args.join(' '));
+      assert.match(ran.said, why);
+      assert.equal(ran.out, '');
+    }
+  });
 
-void test('a file that is no list is refused in one line that names it, and changes nothing', async () => {
-  const lab = home('files');
-  const png = Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52, 0, 0, 1, 0]);
-  const bad: readonly (readonly [string, string | Uint8Array, RegExp])[] = [
-    ['empty.csv', '', /empty\.csv/],
-    ['picture.csv', png, /picture\.csv/],
-    ['nul.csv', `Reference,Value\nR1,4k7\0\0\0\n`, /nul\.csv/],
-    ['prose.csv', 'Dear all, the workshop is closed on Friday.\n', /prose\.csv/],
-    ['wide.csv', `${Array.from({ length: 3000 }, (_, at) => `c${at}`).join(',')}\n${'1,'.repeat(2999)}1\n`, /wide\.csv.*row 1.*columns/],
-    ['long.csv', `Reference,Value\nR1,${'x'.repeat(3_000_000)}\n`, /long\.csv.*row 2.*column 2/],
-    ['refs.csv', 'Reference,Value\nR1-R999999999,4k7\n', /refs\.csv.*row 2/],
-    ['negative.csv', 'Reference,Qty,Value\nR1,-4,4k7\n', /negative\.csv.*row 2/],
-  ];
-  for (const [name, content, why] of bad) {
-    const path = file(name, content);
-    await refused(lab, ['read', path, '--json'], why);
-    await refused(lab, ['import', path], why);
-  }
-  await refused(lab, ['read', join(folder, 'nowhere.csv')], /nowhere\.csv/);
-  await refused(lab, ['read', folder], /no file/);
-  assert.match((await good(lab, 'history')).said, /Nothing was done/);
-});
+  void test('a list comes in by one act, dry first, and goes out by one undo', async () => {
+    const lab = home('import');
+    const dry = await good(lab, 'import', list, '--dry-run', '--json');
+    assert.deepEqual(
+      jsonLines(dry.out).map((bag) => (bag as { bag: number }).bag),
+      [1, 2, 3, 4],
+    ); // as: the contract of --json
+    await refused(lab, ['bag', '1'], /There is no bag 1/);
+    assert.match((await good(lab, 'import', list, '--box', 'A')).out, /4 bags made \(1–4\)/);
+    await refused(lab, ['import', list], /Bag number 1 is taken \(row 2\)/);
+    assert.equal(await onHand(lab, 1), 120);
+    await good(lab, 'undo', '--last');
+    await refused(lab, ['bag', '1'], /There is no bag 1/);
+    await good(lab, 'import', list);
+    assert.match((await good(lab, 'check')).said, /sound/);
+  });
 
-void test('a backup fills an empty lab again, an export is a list again, and no file is written over', async () => {
-  const lab = home('whole');
-  await good(lab, 'import', list, '--box', 'A');
-  await good(lab, 'pick', '1', '20');
-  const [dump, csv] = [join(folder, 'whole.jsonl'), join(folder, 'whole.csv')];
-  await good(lab, 'backup', dump);
-  await good(lab, 'export', csv);
-  await refused(lab, ['backup', dump], /not there yet/);
-  await refused(lab, ['restore', dump], /already holds something/);
-  const again = home('again');
-  assert.match((await good(again, 'restore', dump)).said, /sound/);
-  assert.equal(await onHand(again, 1), 100);
-  await refused(home('none'), ['restore', csv], /backup/);
-  const third = home('third');
-  await good(third, 'import', csv);
-  assert.equal(await onHand(third, 3), 200);
-  assert.equal(readFileSync(csv, 'utf8').split('\n').length, 6);
-});
+  void test('single bags: received, found, picked, returned, counted, astray and found again, undone', async () => {
+    const lab = home('bags');
+    const received = await good(
+      lab,
+      'receive',
+      '100 4k7 1% 0805',
+      '~50 100n X7R 50V 0603',
+      '--box',
+      'B',
+      '--from',
+      'Quayside',
+      '--json',
+    );
+    assert.match(received.out, /"bag":1,"onHand":100,"sure":100,"free":100/);
+    assert.match(received.out, /"bag":2,"onHand":50,"sure":0,"free":0/);
+    await good(lab, 'receive', '20', '--bag', '1');
+    await good(lab, 'pick', '1', '30');
+    await refused(lab, ['pick', '1', '300'], /Bag 1 has 90 on hand, 300 were asked.*hand/);
+    await refused(lab, ['pick', '1', '-3'], /quantity must be at least 1, not -3/);
+    await refused(lab, ['pick', '1', '2.5'], /quantity must be a whole number, not '2.5'/);
+    await refused(lab, ['pick', 'one', '2'], /bag must be a whole number/);
+    await refused(lab, ['receive', '5 2k2 0603', '--bag', '1'], /number 1 is taken/);
+    await refused(lab, ['receive', '4k7 0805'], /quantity first/);
+    const inHand = await good(lab, 'pick', '1', '95', '--in-hand');
+    assert.match(inHand.said, /count list/);
+    await good(lab, 'return', '1', '4');
+    await good(lab, 'count', '1', '6');
+    assert.equal(await onHand(lab, 1), 6);
+    await good(lab, 'undo', '--last');
+    assert.equal(await onHand(lab, 1), 4);
+    await good(lab, 'astray', '2');
+    assert.match((await good(lab, 'find', '100n')).out, /not found/);
+    await good(lab, 'found', '2');
+    const [found] = jsonLines((await good(lab, 'find', '4k7', '0805', '--json')).out);
+    assert.deepEqual(Object.keys(found as object), ['bag', 'box', 'code', 'text', 'onHand', 'free', 'why']); // as: the contract of --json
+    assert.match((await good(lab, 'boxes')).out, /^B +\d+ +2/m);
+    assert.match((await good(lab, 'history', '--limit', '2')).out, /set-aside/);
+  });
 
-void test('a broken data folder and a folder inside the program are refused in one line', async () => {
-  await refused(join(import.meta.dirname, 'inside'), ['find', 'x'], /inside the program/);
+  void test('the same id again is counted once, with another body refused', async () => {
+    const lab = home('repeat');
+    await good(lab, 'receive', '10 M3 x 8 screw');
+    const id = '3f1e7a52-90c4-4c1b-8f57-0d2f6f0f9a11';
+    await good(lab, 'pick', '1', '2', '--id', id);
+    assert.match((await good(lab, 'pick', '1', '2', '--id', id)).said, /not.* twice|nothing was done twice/);
+    await refused(lab, ['pick', '1', '3', '--id', id], /used for something else/);
+    assert.equal(await onHand(lab, 1), 8);
+  });
+
+  void test('a BOM is read, matched, planned, reserved, picked, finished and what is left goes back', async () => {
+    const lab = home('job');
+    await good(lab, 'import', list, '--box', 'A');
+    const rows = jsonLines((await good(lab, 'read', bom, '--json')).out);
+    assert.deepEqual(Object.keys(rows[0] as object), [
+      'row',
+      'refs',
+      'quantity',
+      'fitted',
+      'part',
+      'location',
+      'supplier',
+      'doubts',
+    ]); // as: the contract
+    const lines = jsonLines((await good(lab, 'match', bom, '--boards', '3', '--json')).out) as MatchedLine[]; // as: the contract of match
+    assert.deepEqual(
+      lines.map(({ row, need, short }) => [row, need, short]),
+      [
+        [2, 6, 0],
+        [3, 3, 0],
+        [4, 3, 0],
+        [5, 3, 3],
+      ],
+    );
+    for (const line of lines)
+      assert.equal(
+        line.bags.reduce((sum, { take }) => sum + take, 0),
+        line.need - line.short + line.spare,
+      );
+    const kit = JSON.parse((await good(lab, 'kit', bom, '--boards', '3', '--json')).out) as object; // as: the contract of kit
+    assert.deepEqual(Object.keys(kit), [
+      'boards',
+      'buildable',
+      'buildableWithChecks',
+      'limitedBy',
+      'proof',
+      'gap',
+      'lines',
+      'route',
+    ]);
+    assert.equal(jsonLines((await good(lab, 'builds', '--json')).out).length, 0, 'nothing is written without --reserve');
+    await good(lab, 'kit', bom, '--boards', '3', '--reserve');
+    assert.match((await good(lab, 'builds', 'blinker')).out, /The walk[\s\S]*R1–R2[\s\S]*The trays/);
+    await good(lab, 'pick', '--build', 'blinker');
+    await good(lab, 'finish', 'blinker', '--made', '2');
+    assert.match((await good(lab, 'return', '--build', 'blinker')).out, /expected/);
+    await good(lab, 'return', '--build', 'blinker', '--expected');
+    assert.equal(await onHand(lab, 1), 120 - 4);
+    await good(lab, 'kit', bom, '--reserve', '--name', 'second');
+    await good(lab, 'cancel', 'second');
+    assert.match((await good(lab, 'check')).said, /sound/);
+  });
+
+  void test('a board is kept, and a bag is taken by hand for one of its lines', async () => {
+    const lab = home('boards');
+    await good(lab, 'import', list);
+    await good(lab, 'save', bom, '--name', 'Blinker');
+    assert.match((await good(lab, 'boards')).out, /Blinker +1 +4/);
+    await good(lab, 'choose', 'Blinker', '5', '4');
+    assert.match((await good(lab, 'match', 'Blinker')).out, /5 .*check|5 .*4 × 1/);
+    await refused(lab, ['match', 'No such board'], /no board 'No such board'/);
+  });
+
+  void test('boards are whole numbers in their range, named by their option', async () => {
+    const lab = home('ranges');
+    for (const boards of ['0', '1e9']) await refused(lab, ['match', bom, '--boards', boards], /--boards must be from 1 to/);
+    for (const boards of ['1000000000', '-1']) await refused(lab, ['kit', bom, '--boards', boards], /--boards must be from 1 to/);
+    await refused(lab, ['kit', bom, '--boards', '1.5'], /--boards must be a whole number/);
+  });
+
+  void test('a file that is no list is refused in one line that names it, and changes nothing', async () => {
+    const lab = home('files');
+    const png = Uint8Array.from([
+      0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52, 0, 0, 1, 0,
+    ]);
+    const bad: readonly (readonly [string, string | Uint8Array, RegExp])[] = [
+      ['empty.csv', '', /empty\.csv/],
+      ['picture.csv', png, /picture\.csv/],
+      ['nul.csv', `Reference,Value\nR1,4k7\0\0\0\n`, /nul\.csv/],
+      ['prose.csv', 'Dear all, the workshop is closed on Friday.\n', /prose\.csv/],
+      [
+        'wide.csv',
+        `${Array.from({ length: 3000 }, (_, at) => `c${at}`).join(',')}\n${'1,'.repeat(2999)}1\n`,
+        /wide\.csv.*row 1.*columns/,
+      ],
+      ['long.csv', `Reference,Value\nR1,${'x'.repeat(3_000_000)}\n`, /long\.csv.*row 2.*column 2/],
+      ['refs.csv', 'Reference,Value\nR1-R999999999,4k7\n', /refs\.csv.*row 2/],
+      ['negative.csv', 'Reference,Qty,Value\nR1,-4,4k7\n', /negative\.csv.*row 2/],
+    ];
+    for (const [name, content, why] of bad) {
+      const path = file(name, content);
+      await refused(lab, ['import', path], why);
+    }
+    await refused(lab, ['read', join(folder, 'negative.csv'), '--json'], /negative\.csv.*row 2/);
+    await refused(lab, ['match', join(folder, 'nowhere.csv')], /nowhere\.csv/);
+    await refused(lab, ['read', folder], /no file/);
+    assert.match((await good(lab, 'history')).said, /Nothing was done/);
+  });
+
+  void test('a backup fills an empty lab again, an export is a list again, and no file is written over', async () => {
+    const lab = home('whole');
+    await good(lab, 'import', list, '--box', 'A');
+    await good(lab, 'pick', '1', '20');
+    const [dump, csv] = [join(folder, 'whole.jsonl'), join(folder, 'whole.csv')];
+    await good(lab, 'backup', dump);
+    await good(lab, 'export', csv);
+    await refused(lab, ['backup', dump], /not there yet/);
+    await refused(lab, ['restore', dump], /already holds something/);
+    const again = home('again');
+    assert.match((await good(again, 'restore', dump)).said, /sound/);
+    assert.equal(await onHand(again, 1), 100);
+    await refused(home('none'), ['restore', csv], /backup/);
+    const third = home('third');
+    await good(third, 'import', csv);
+    assert.equal(await onHand(third, 3), 200);
+    assert.equal(readFileSync(csv, 'utf8').split('\n').length, 6);
+  });
+
+  void test('a broken data folder and a folder inside the program are refused in one line', async () => {
+    await refused(join(import.meta.dirname, 'inside'), ['find', 'x'], /inside the program/);
+  });
 });

@@ -23,7 +23,13 @@ async function freshHome(): Promise<string> {
   const home = mkdtempSync(join(tmpdir(), 'bagatelle-crash-'));
   const lab = await openDatabase({ home });
   const items = BAGS.map((bag) => ({ bag, quantity: HELD, part: { kind: 'other' as const, facts: {}, text: `part ${bag}` } }));
-  await perform(lab, receive, { now: () => '2026-03-01T09:00:00.000Z' }, { name: 'test', device: null }, { id: randomUUID(), items });
+  await perform(
+    lab,
+    receive,
+    { now: () => '2026-03-01T09:00:00.000Z' },
+    { name: 'test', device: null },
+    { id: randomUUID(), items },
+  );
   await lab.close();
   return home;
 }
@@ -43,7 +49,10 @@ async function proveLab(home: string, books: Books): Promise<void> {
     assert.deepEqual(new Map(stock.bags.map((bag) => [bag.number, bag.onHand])), expected(books));
     const known = await lab.read((tx) => tx.selectFrom('act').select('id').execute());
     const ids = new Set(known.map((act) => act.id));
-    assert.deepEqual([...books.acts.keys()].filter((id) => !ids.has(id)), []);
+    assert.deepEqual(
+      [...books.acts.keys()].filter((id) => !ids.has(id)),
+      [],
+    );
     assert.equal(ids.size, books.acts.size + 1, 'no act that nobody was told of, apart from the delivery');
   } finally {
     await lab.close();

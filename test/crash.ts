@@ -55,8 +55,12 @@ function nextPost(books: Books, bags: readonly number[], random: (below: number)
 /** Sends a post and enters its answer; false where none came. */
 async function send(url: string, post: Post, books: Books): Promise<boolean> {
   const { id } = post.body;
-  const answer = await fetch(url + post.path, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(post.body) })
-    .then(async (response) => ({ status: response.status, body: await response.json() as Readonly<Record<string, unknown>> })) // as: every answer of the interface is an object
+  const answer = await fetch(url + post.path, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify(post.body),
+  })
+    .then(async (response) => ({ status: response.status, body: (await response.json()) as Readonly<Record<string, unknown>> })) // as: every answer of the interface is an object
     .catch(() => null);
   if (!answer) return false;
   books.open.delete(id);

@@ -19,7 +19,10 @@ export function childEnv(home: string, more: Readonly<Record<string, string>> = 
 
 /** Starts the real server on a free port, on a data folder, and waits for the address that it prints. */
 export async function startServer(home: string): Promise<ServerChild> {
-  const child = spawn(process.execPath, [MAIN, 'serve', '--port', '0'], { env: childEnv(home), stdio: ['ignore', 'pipe', 'pipe'] });
+  const child = spawn(process.execPath, [MAIN, 'serve', '--port', '0'], {
+    env: childEnv(home),
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
   let said = '';
   child.stderr.on('data', (data) => (said += String(data)));
   const ended = new Promise<number | null>((done) => child.on('close', (code) => done(code)));

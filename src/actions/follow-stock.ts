@@ -85,6 +85,10 @@ function stockNow(held: Held): StockNow {
     index: held.index,
     boxes: held.boxes,
     bag: (number) => held.bags.get(held.numbers.get(number) ?? '') ?? null,
-    stock: () => ({ change: held.change, bags: [...held.bags.values()].toSorted((a, b) => a.number - b.number), boxes: held.boxes }),
+    stock: () => ({
+      change: held.change,
+      bags: [...held.bags.values()].toSorted((a, b) => a.number - b.number),
+      boxes: held.boxes,
+    }),
   };
 }

@@ -35,7 +35,12 @@ export interface PlannedBomLine extends PlannedLine {
 export const BUILD = 'build';
 
 /** Plans one build on a picture of the stock. Nothing is written; without `spares` not a piece above the need is taken. */
-export async function planBom(now: StockNow, bom: Bom, boards: number, { spares }: { readonly spares: boolean }): Promise<PlannedBom> {
+export async function planBom(
+  now: StockNow,
+  bom: Bom,
+  boards: number,
+  { spares }: { readonly spares: boolean },
+): Promise<PlannedBom> {
   const stock = now.stock();
   const matched = matchBom(bom.rows, now.index, bom.choices, boards);
   const needs = matched.flatMap((line, at) => (line.fitted && line.perBoard > 0 ? [needOf(line, at)] : []));
@@ -61,7 +66,8 @@ function answerOf(matched: MatchedLine, at: number, planned: PlannedLine | undef
   const { row, refs, verdict, because } = matched;
   if (!planned) return { line: keyOf(at), row, refs, need: 0, spare: 0, short: 0, verdict, because, takes: [] };
   const short = planned.because.filter(({ code }) => code === 'short');
-  if (!planned.takes.length) return { ...planned, verdict, because: [...short, ...because.filter(({ code }) => code !== 'short')] };
+  if (!planned.takes.length)
+    return { ...planned, verdict, because: [...short, ...because.filter(({ code }) => code !== 'short')] };
   return planned.short ? { ...planned, because: [...planned.because, ...because.filter(isAstray)] } : planned;
 }
 
@@ -71,7 +77,12 @@ function isAstray({ code }: Because): boolean {
 
 function walkOf(build: PlannedBuild, stock: Stock): Pick<PlannedBom, 'route' | 'cells'> {
   const stops = route(build, stock);
-  const lineOf = new Map(trays(build.lines, new Map(stock.bags.map((bag) => [bag.number, bag]))).map(({ line, tray, cell }) => [`${tray}/${cell}`, line]));
+  const lineOf = new Map(
+    trays(build.lines, new Map(stock.bags.map((bag) => [bag.number, bag]))).map(({ line, tray, cell }) => [
+      `${tray}/${cell}`,
+      line,
+    ]),
+  );
   const cells = stops.map(({ bag, tray, cell }) => ({ line: lineOf.get(`${tray}/${cell}`) ?? '', bag, tray, cell }));
   return { route: stops, cells };
 }

@@ -26,7 +26,13 @@ export interface ReservedBom {
 const TRIES = 4;
 
 /** Plans and takes the plan; where the stock changed between the two, it plans again, three times, and then says what changed. */
-export async function reserveBom(lab: Lab, stock: FollowedStock, clock: Clock, who: Who, input: ReserveBomInput): Promise<Outcome<ReservedBom>> {
+export async function reserveBom(
+  lab: Lab,
+  stock: FollowedStock,
+  clock: Clock,
+  who: Who,
+  input: ReserveBomInput,
+): Promise<Outcome<ReservedBom>> {
   for (let left = TRIES - 1; ; left -= 1) {
     const planned = await planBom(await stock.current(), input.bom, input.boards, input);
     const outcome = await perform(lab, takingOf(planned), clock, who, input);
@@ -37,9 +43,20 @@ export async function reserveBom(lab: Lab, stock: FollowedStock, clock: Clock, w
 
 /** The plan is no part of what is asked, so that a repeat with the same id is the same act. */
 function takingOf(planned: PlannedBom): Action<ReserveBomInput, ReserveKitResult> {
-  const reserveBom: Action<ReserveBomInput, ReserveKitResult> = (tx, clock, who, { bom: _bom, boards: _boards, spares: _spares, name, board, revision, ...told }) => {
+  const reserveBom: Action<ReserveBomInput, ReserveKitResult> = (
+    tx,
+    clock,
+    who,
+    { bom: _bom, boards: _boards, spares: _spares, name, board, revision, ...told },
+  ) => {
     const build = { key: BUILD, name, ...(board !== undefined && { board }), ...(revision !== undefined && { revision }) };
-    return reserveKit(tx, clock, who, { ...told, plan: planned.plan, change: planned.change, builds: [build], cells: planned.cells });
+    return reserveKit(tx, clock, who, {
+      ...told,
+      plan: planned.plan,
+      change: planned.change,
+      builds: [build],
+      cells: planned.cells,
+    });
   };
   return reserveBom;
 }

@@ -1,6 +1,9 @@
 import { z } from '@hono/zod-openapi';
 
-export const actId = z.guid().toLowerCase().openapi({ description: 'any UUID from the caller: the same id again is the same act, done once' });
+export const actId = z
+  .guid()
+  .toLowerCase()
+  .openapi({ description: 'any UUID from the caller: the same id again is the same act, done once' });
 export const note = z.string().max(1000).exactOptional();
 export const happenedAt = z.iso
   .datetime({ offset: true })

@@ -58,7 +58,23 @@ export type FoundBag = z.infer<typeof FoundBag>;
 export function bagView(bag: Bag): BagView {
   const { number, box, place, code, part, holder, unit, state, onHand, sure, reserved, oldest, toCount } = bag;
   const free = sure - reserved;
-  return { bag: number, box, place, code, text: part.text, kind: part.kind, holder, unit, state, onHand, sure, reserved, free, oldest, toCount };
+  return {
+    bag: number,
+    box,
+    place,
+    code,
+    text: part.text,
+    kind: part.kind,
+    holder,
+    unit,
+    state,
+    onHand,
+    sure,
+    reserved,
+    free,
+    oldest,
+    toCount,
+  };
 }
 
 /** A bag that a search found, with why. */

@@ -17,4 +17,6 @@ export const ChoiceRequest = z
   })
   .openapi('ChoiceRequest');
 
-export const Chosen = z.object({ ...done, board: z.string(), demand: z.string(), bag: z.int().nullable(), accept: z.boolean() }).openapi('Chosen');
+export const Chosen = z
+  .object({ ...done, board: z.string(), demand: z.string(), bag: z.int().nullable(), accept: z.boolean() })
+  .openapi('Chosen');

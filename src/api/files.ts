@@ -78,7 +78,9 @@ export const ImportPreview = z
   .object({
     bags: z.array(PlannedBag),
     skipped: z.array(z.int()).openapi({ description: 'rows that are not a part' }),
-    clashes: z.array(z.object({ row: z.int(), number: z.int(), with: z.int().nullable() })).openapi({ description: 'rows whose bag number is taken' }),
+    clashes: z
+      .array(z.object({ row: z.int(), number: z.int(), with: z.int().nullable() }))
+      .openapi({ description: 'rows whose bag number is taken' }),
     duplicates: z.array(z.object({ row: z.int(), of: z.int() })),
   })
   .openapi('ImportPreview');
@@ -107,5 +109,14 @@ interface BagToBe {
 
 /** A bag that an import would make, as it crosses the wire. */
 export function plannedBag({ row, number, quantity, sure, toCount, box, place }: BagToBe): PlannedBag {
-  return { row: row.row, bag: number, quantity: toCount ? null : quantity, sure, box, place, kind: row.part.kind, text: row.part.text };
+  return {
+    row: row.row,
+    bag: number,
+    quantity: toCount ? null : quantity,
+    sure,
+    box,
+    place,
+    kind: row.part.kind,
+    text: row.part.text,
+  };
 }

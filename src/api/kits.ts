@@ -34,7 +34,9 @@ export const RouteStop = z
   .openapi('RouteStop');
 export type RouteStop = z.infer<typeof RouteStop>;
 
-export const Limit = z.union([z.object({ bag: z.int(), reaches: z.int() }), z.object({ line: z.int(), reaches: z.int() })]).openapi('Limit');
+export const Limit = z
+  .union([z.object({ bag: z.int(), reaches: z.int() }), z.object({ line: z.int(), reaches: z.int() })])
+  .openapi('Limit');
 export type Limit = z.infer<typeof Limit>;
 
 /** A plan for so many boards. */
@@ -140,7 +142,9 @@ export const PickKitRequest = z
   .strictObject({
     id: actId,
     picks: z
-      .array(z.strictObject({ take, quantity, short: z.boolean().exactOptional().openapi({ description: 'the bag gave no more' }) }))
+      .array(
+        z.strictObject({ take, quantity, short: z.boolean().exactOptional().openapi({ description: 'the bag gave no more' }) }),
+      )
       .exactOptional()
       .openapi({ description: 'all that is open, as planned, unless said' }),
     inHand: z.boolean().exactOptional(),
@@ -171,7 +175,9 @@ export function kitAnswer({ plan, build, lines, route }: PlannedForWire, say: (b
     boards: build.boards,
     buildable: build.buildable,
     buildableWithChecks: build.buildableWithChecks,
-    limitedBy: build.limitedBy.map((limit) => ('bag' in limit ? { ...limit } : { line: rowOf.get(limit.line) ?? 0, reaches: limit.reaches })),
+    limitedBy: build.limitedBy.map((limit) =>
+      'bag' in limit ? { ...limit } : { line: rowOf.get(limit.line) ?? 0, reaches: limit.reaches },
+    ),
     proof: plan.proof,
     gap: plan.gap,
     lines: lines.map((line) => lineAnswer(line, say)),

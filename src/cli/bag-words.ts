@@ -2,12 +2,15 @@ import { wrongUsage, refused, type Ending } from './command.ts';
 import { readWhole } from './whole.ts';
 import { cliText } from '#say/en/cli.ts';
 
-type BagWords = { readonly ok: true; readonly bag: number; readonly quantity: number } | { readonly ok: false; readonly ending: Ending };
+type BagWords =
+  | { readonly ok: true; readonly bag: number; readonly quantity: number }
+  | { readonly ok: false; readonly ending: Ending };
 
 /** Reads `BAG QUANTITY`: two whole numbers; what they may be is the action's to say. */
 export function bagAndQuantity(words: readonly string[]): BagWords {
   const [bagWord, quantityWord, extra] = words;
-  if (bagWord === undefined || quantityWord === undefined) return no(wrongUsage(cliText('words-missing', { what: 'BAG and QUANTITY' })));
+  if (bagWord === undefined || quantityWord === undefined)
+    return no(wrongUsage(cliText('words-missing', { what: 'BAG and QUANTITY' })));
   if (extra !== undefined) return no(wrongUsage(cliText('words-too-many', { word: extra })));
   const bag = readWhole(bagWord, 'bag');
   if (!bag.ok) return no(refused(bag.refusal));

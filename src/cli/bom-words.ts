@@ -19,7 +19,13 @@ export interface NamedBom extends Bom {
 export async function namedBom(lab: Lab, word: string, revision?: string): Promise<Outcome<NamedBom>> {
   if (!existsSync(word)) {
     const board = await lab.read((tx) => readBoard(tx, word, revision));
-    if (!board) return { ok: false, refusal: /[./\\]/.test(word) ? { code: 'file-missing', args: { file: word } } : { code: 'no-such-board', args: { board: word } } };
+    if (!board)
+      return {
+        ok: false,
+        refusal: /[./\\]/.test(word)
+          ? { code: 'file-missing', args: { file: word } }
+          : { code: 'no-such-board', args: { board: word } },
+      };
     const { name } = board.board;
     return { ok: true, value: { name, board: name, revision: board.revision.name, rows: board.lines, choices: board.choices } };
   }

@@ -14,7 +14,9 @@ export function readCells(words: readonly string[], takes: readonly KitTake[]): 
   const found: CellQuantity[] = [];
   for (const word of words) {
     const [, tray = '1', cell = '', bag, quantityWord = ''] = CELL.exec(word) ?? [];
-    const meant = takes.filter((take) => take.tray === Number(tray) && take.cell === Number(cell) && (bag === undefined || take.bag === Number(bag)));
+    const meant = takes.filter(
+      (take) => take.tray === Number(tray) && take.cell === Number(cell) && (bag === undefined || take.bag === Number(bag)),
+    );
     const [take, other] = meant;
     if (!take) return no(word, 'CELL=QUANTITY with a cell of this build');
     if (other) return no(word, `CELL/BAG=QUANTITY: cell ${cell} is filled from bags ${meant.map((one) => one.bag).join(', ')}`);

@@ -1,4 +1,5 @@
-import { COLUMN_ROLES, parseColumnChoice, type ColumnRole } from '#core/bom/columns.ts';
+import { readColumnChoice } from '#actions/column-choice.ts';
+import type { ColumnRole } from '#core/bom/columns.ts';
 import { cliText } from '#say/en/cli.ts';
 import { wrongUsage, type Ending } from './command.ts';
 
@@ -15,8 +16,8 @@ type Choice =
 /** The word of `--columns`: `2=value, Pos=refs`; wrong usage where a role is not known. */
 export function columnChoice(word: string | undefined): Choice {
   if (word === undefined) return { ok: true };
-  const value = parseColumnChoice(word);
-  return value
-    ? { ok: true, value }
-    : { ok: false, ending: wrongUsage(cliText('columns-unreadable', { word, roles: COLUMN_ROLES.join(', ') })) };
+  const { choice, roles } = readColumnChoice(word);
+  return choice
+    ? { ok: true, value: choice }
+    : { ok: false, ending: wrongUsage(cliText('columns-unreadable', { word, roles: roles.join(', ') })) };
 }

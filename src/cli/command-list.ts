@@ -1,40 +1,34 @@
-import type { Command, Options } from './command.ts';
+import type { Command } from './command.ts';
 
-type Load = () => Promise<Command>;
-
-/** A command of any options, as the list holds it. */
-function loader<O extends Options>(load: () => Promise<{ readonly command: Command<O> }>): Load {
-  // as: a command only ever sees the values that were read by its own options
-  return async () => (await load()).command as unknown as Command;
-}
+type Load = () => Promise<{ readonly command: Command }>;
 
 /** Commands in the order of the job. The file of one is loaded when it is called, so that every call starts fast. */
 export const COMMANDS: Readonly<Record<string, Load>> = {
-  find: loader(() => import('./commands/find.ts')),
-  bag: loader(() => import('./commands/bag.ts')),
-  boxes: loader(() => import('./commands/boxes.ts')),
-  receive: loader(() => import('./commands/receive.ts')),
-  import: loader(() => import('./commands/import.ts')),
-  pick: loader(() => import('./commands/pick.ts')),
-  return: loader(() => import('./commands/return.ts')),
-  count: loader(() => import('./commands/count.ts')),
-  astray: loader(() => import('./commands/astray.ts')),
-  found: loader(() => import('./commands/found.ts')),
-  undo: loader(() => import('./commands/undo.ts')),
-  history: loader(() => import('./commands/history.ts')),
-  save: loader(() => import('./commands/save.ts')),
-  boards: loader(() => import('./commands/boards.ts')),
-  choose: loader(() => import('./commands/choose.ts')),
-  match: loader(() => import('./commands/match.ts')),
-  kit: loader(() => import('./commands/kit.ts')),
-  builds: loader(() => import('./commands/builds.ts')),
-  finish: loader(() => import('./commands/finish.ts')),
-  cancel: loader(() => import('./commands/cancel.ts')),
-  read: loader(() => import('./commands/read.ts')),
-  export: loader(() => import('./commands/export.ts')),
-  check: loader(() => import('./commands/check.ts')),
-  backup: loader(() => import('./commands/backup.ts')),
-  restore: loader(() => import('./commands/restore.ts')),
-  demo: loader(() => import('./commands/demo.ts')),
-  serve: loader(() => import('./commands/serve.ts')),
+  find: () => import('./commands/find.ts'),
+  bag: () => import('./commands/bag.ts'),
+  boxes: () => import('./commands/boxes.ts'),
+  receive: () => import('./commands/receive.ts'),
+  import: () => import('./commands/import.ts'),
+  pick: () => import('./commands/pick.ts'),
+  return: () => import('./commands/return.ts'),
+  count: () => import('./commands/count.ts'),
+  astray: () => import('./commands/astray.ts'),
+  found: () => import('./commands/found.ts'),
+  undo: () => import('./commands/undo.ts'),
+  history: () => import('./commands/history.ts'),
+  save: () => import('./commands/save.ts'),
+  boards: () => import('./commands/boards.ts'),
+  choose: () => import('./commands/choose.ts'),
+  match: () => import('./commands/match.ts'),
+  kit: () => import('./commands/kit.ts'),
+  builds: () => import('./commands/builds.ts'),
+  finish: () => import('./commands/finish.ts'),
+  cancel: () => import('./commands/cancel.ts'),
+  read: () => import('./commands/read.ts'),
+  export: () => import('./commands/export.ts'),
+  check: () => import('./commands/check.ts'),
+  backup: () => import('./commands/backup.ts'),
+  restore: () => import('./commands/restore.ts'),
+  demo: () => import('./commands/demo.ts'),
+  serve: () => import('./commands/serve.ts'),
 };

@@ -12,7 +12,14 @@ export async function namedBuild(lab: Lab, word: string): Promise<Outcome<Kit>> 
     const found = byId.length ? byId : builds.filter(({ name }) => name === word);
     const [one, other] = found;
     if (!one) return { ok: false, refusal: { code: 'no-such-build', args: { build: word } } };
-    if (other) return { ok: false, refusal: { code: 'not-valid', args: { field: 'BUILD', received: word, expected: 'the id of one build: several go by this name' } } };
+    if (other)
+      return {
+        ok: false,
+        refusal: {
+          code: 'not-valid',
+          args: { field: 'BUILD', received: word, expected: 'the id of one build: several go by this name' },
+        },
+      };
     const kit = await readKit(tx, one.id);
     return kit ? { ok: true, value: kit } : { ok: false, refusal: { code: 'no-such-build', args: { build: word } } };
   });

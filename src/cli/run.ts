@@ -34,7 +34,7 @@ async function main(args: readonly string[], terminal: Terminal): Promise<number
   const helpWanted = ['help', '--help', '-h'].includes(name);
   const wanted = helpWanted ? rest[0] : name;
   if (wanted === undefined) {
-    const commands = await Promise.all(Object.values(COMMANDS).map((load) => load()));
+    const commands = await Promise.all(Object.values(COMMANDS).map(async (load) => (await load()).command));
     terminal.out(programHelp(commands, homeFolder()));
     return 0;
   }
@@ -44,7 +44,8 @@ async function main(args: readonly string[], terminal: Terminal): Promise<number
     terminal.say(`bagatelle: ${cliText('unknown-command', { command: wanted, near })}`);
     return 2;
   }
-  return runCommand(await load(), helpWanted ? ['--help'] : rest, terminal);
+  const { command } = await load();
+  return runCommand(command, helpWanted ? ['--help'] : rest, terminal);
 }
 
 /** What nobody foresaw is our fault, and is said as such; the stack only where it is asked for. */

@@ -1,6 +1,7 @@
 const segments = new Intl.Segmenter('en', { granularity: 'grapheme' });
 /** East Asian Wide and Fullwidth blocks and emoji (Unicode Standard Annex 11): two columns each. */
-const WIDE = /^(?:[\u1100-\u115F\u2E80-\u303E\u3041-\uA4CF\uAC00-\uD7A3\uF900-\uFAFF\uFE30-\uFE6F\uFF00-\uFF60\uFFE0-\uFFE6]|\p{Extended_Pictographic}\uFE0F?|[\u{1F300}-\u{1FAFF}\u{20000}-\u{3FFFD}])/u;
+const WIDE =
+  /^(?:[\u1100-\u115F\u2E80-\u303E\u3041-\uA4CF\uAC00-\uD7A3\uF900-\uFAFF\uFE30-\uFE6F\uFF00-\uFF60\uFFE0-\uFFE6]|\p{Extended_Pictographic}\uFE0F?|[\u{1F300}-\u{1FAFF}\u{20000}-\u{3FFFD}])/u;
 // oxlint-disable-next-line no-control-regex -- the escape that colours begin with is what is to be left out
 const COLOUR = /\u001B\[[\d;]*m/g;
 

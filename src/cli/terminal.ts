@@ -51,6 +51,6 @@ export function processTerminal(): Terminal {
     input: () => readAll(stdin),
     paint: (style, text) => styleText(style, text, { stream: stdout }),
     columns: stdout.columns ?? 100,
-    interactive: Boolean(stdout.isTTY && stdin.isTTY),
+    interactive: stdout.isTTY && stdin.isTTY,
   };
 }

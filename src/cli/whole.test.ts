@@ -10,7 +10,15 @@ const code = (text: string): string => {
 void test('whole numbers are read, others are refused by what is wrong with them', () => {
   assert.deepEqual(readWhole('12', 'bag'), { ok: true, value: 12 });
   assert.deepEqual(['2.5', 'two', '', '0', '-3', '1e9', '1000000000', '1e99', '9'.repeat(400)].map(code), [
-    'not-whole', 'not-valid', 'not-valid', 'out-of-range', 'out-of-range', 'out-of-range', 'out-of-range', 'out-of-range', 'out-of-range',
+    'not-whole',
+    'not-valid',
+    'not-valid',
+    'out-of-range',
+    'out-of-range',
+    'out-of-range',
+    'out-of-range',
+    'out-of-range',
+    'out-of-range',
   ]);
 });
 

@@ -52,7 +52,12 @@ export async function writeActIn<Input extends ActInput, Result extends Done>(
   return ENDED;
 }
 
-function tellDone<Result extends Done>(terminal: Terminal, options: WriteOptions, result: Result, tell: (result: Result) => readonly string[]): void {
+function tellDone<Result extends Done>(
+  terminal: Terminal,
+  options: WriteOptions,
+  result: Result,
+  tell: (result: Result) => readonly string[],
+): void {
   if (options.json) terminal.out(JSON.stringify(result));
   else for (const line of tell(result)) terminal.out(line);
   for (const warning of result.warnings) terminal.say(warningText(warning));

@@ -4,7 +4,10 @@ import type { Outcome, Refusal } from '#core/stock/refusal.ts';
 const BUFFERED = 256 * 1024;
 
 /** Writes a new file whole or not at all: beside its place first, then moved there. A file that is there is never written over. */
-export async function writeFile(path: string, lines: AsyncIterable<string> | Iterable<string>): Promise<Outcome<{ readonly lines: number }>> {
+export async function writeFile(
+  path: string,
+  lines: AsyncIterable<string> | Iterable<string>,
+): Promise<Outcome<{ readonly lines: number }>> {
   if (existsSync(path)) return no({ field: 'FILE', received: path, expected: 'a file that is not there yet' });
   const beside = `${path}.${process.pid}.part`;
   let file: number;

@@ -11,9 +11,12 @@ interface ActRoute<Path extends string, Request, Body, Answer> {
 }
 
 /** A route that books one act: 201, or 200 where the same id had come before. */
-export function actRoute<Path extends string, Request extends { readonly params?: z.ZodObject }, Body extends z.ZodType, Answer extends z.ZodType>(
-  told: ActRoute<Path, Request, Body, Answer>,
-) {
+export function actRoute<
+  Path extends string,
+  Request extends { readonly params?: z.ZodObject },
+  Body extends z.ZodType,
+  Answer extends z.ZodType,
+>(told: ActRoute<Path, Request, Body, Answer>) {
   const { path, summary, request, body, answer } = told;
   return createRoute({
     method: 'post',

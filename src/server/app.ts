@@ -27,7 +27,11 @@ export function createApp(served: Served, { pagesFolder, alsoKnownAs }: AppOptio
   for (const routes of ROUTES) app.route('/', routes(served));
   app.doc31('/api/openapi.json', {
     openapi: '3.1.0',
-    info: { title: 'Bagatelle', version: '1', description: 'The consumables of a small electronics lab. Quantities are whole numbers in the unit of the bag.' },
+    info: {
+      title: 'Bagatelle',
+      version: '1',
+      description: 'The consumables of a small electronics lab. Quantities are whole numbers in the unit of the bag.',
+    },
   });
   app.use(pages(pagesFolder));
   app.notFound((c) => problem(c, 'wire-no-such-page', { path: c.req.path }));

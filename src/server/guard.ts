@@ -1,4 +1,4 @@
-import type { MiddlewareHandler } from 'hono';
+import type { Context, MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { problem } from './problem.ts';
 
@@ -8,8 +8,8 @@ const JSON_TYPE = /^application\/(?:[a-z.+-]+\+)?json\b/i;
 /** Neither type can be sent by another site's page without asking first (Fetch Standard, CORS-safelisted content types). */
 const FILE_TYPE = 'application/octet-stream';
 const MEGABYTE = 1024 * 1024;
-export const MOST_JSON = MEGABYTE;
-export const MOST_FILE = 64 * MEGABYTE;
+const MOST_JSON = MEGABYTE;
+const MOST_FILE = 64 * MEGABYTE;
 
 const HEADERS = {
   'content-security-policy':
@@ -51,15 +51,21 @@ export const originGuard: MiddlewareHandler = async (c, next) => {
   const origin = c.req.header('origin');
   const host = c.req.header('host') ?? '';
   const site = c.req.header('sec-fetch-site');
-  if (origin !== undefined && origin !== `http://${host}` && origin !== `https://${host}`) return problem(c, 'wire-origin', { origin });
-  if (site !== undefined && site !== 'same-origin' && site !== 'none') return problem(c, 'wire-origin', { origin: origin ?? site });
+  if (origin !== undefined && origin !== `http://${host}` && origin !== `https://${host}`)
+    return problem(c, 'wire-origin', { origin });
+  if (site !== undefined && site !== 'same-origin' && site !== 'none')
+    return problem(c, 'wire-origin', { origin: origin ?? site });
   const type = c.req.header('content-type') ?? '';
   if (JSON_TYPE.test(type) || type.startsWith(FILE_TYPE)) return next();
   return problem(c, 'wire-type', { received: type || '–', expected: `application/json, or ${FILE_TYPE} for a file` });
 };
 
-/** What may be sent at once: a file 64 MiB, anything else 1 MiB. */
+/** What may be sent at once: a file 64 MiB, anything else 1 MiB. The rest of a body that is too large is not waited for. */
 export const sizeGuard: MiddlewareHandler = (c, next) => {
   const most = (c.req.header('content-type') ?? '').startsWith(FILE_TYPE) ? MOST_FILE : MOST_JSON;
-  return bodyLimit({ maxSize: most, onError: (over) => problem(over, 'wire-too-large', { path: over.req.path, most }) })(c, next);
+  const onError = (over: Context): Response => {
+    over.header('connection', 'close');
+    return problem(over, 'wire-too-large', { path: over.req.path, most });
+  };
+  return bodyLimit({ maxSize: most, onError })(c, next);
 };

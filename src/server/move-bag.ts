@@ -17,7 +17,8 @@ interface Moved {
 
 /** Books one posted movement by the action of its kind. */
 export async function moveBag(lab: Lab, clock: Clock, who: Who, request: MovementRequest): Promise<Outcome<Moved>> {
-  const act = <I extends ActInput, R extends Done>(action: Action<I, R>, input: I): Promise<Outcome<R>> => perform(lab, action, clock, who, input);
+  const act = <I extends ActInput, R extends Done>(action: Action<I, R>, input: I): Promise<Outcome<R>> =>
+    perform(lab, action, clock, who, input);
   switch (request.kind) {
     case 'picked': {
       const { kind, ...input } = request;
@@ -30,11 +31,19 @@ export async function moveBag(lab: Lab, clock: Clock, who: Who, request: Movemen
     case 'received': {
       const { kind, bag, quantity, ...told } = request;
       const outcome = await act(receive, { ...told, items: [{ bag, quantity }] });
-      return moved(kind, outcome, ({ bags: [balance] }) => ({ ...(balance ?? { bag, onHand: quantity, sure: quantity, free: quantity }), quantity, delta: quantity }));
+      return moved(kind, outcome, ({ bags: [balance] }) => ({
+        ...(balance ?? { bag, onHand: quantity, sure: quantity, free: quantity }),
+        quantity,
+        delta: quantity,
+      }));
     }
-    case 'counted': {
+    default: {
       const { kind, counted, ...input } = request;
-      return moved(kind, await act(count, { ...input, total: counted }), (done) => ({ ...done, quantity: done.total, delta: done.difference }));
+      return moved(kind, await act(count, { ...input, total: counted }), (done) => ({
+        ...done,
+        quantity: done.total,
+        delta: done.difference,
+      }));
     }
   }
 }
@@ -45,5 +54,8 @@ function moved<R extends Done>(kind: Movement['kind'], outcome: Outcome<R>, tell
   if (!outcome.ok) return outcome;
   const { act: id, change, warnings, repeat } = outcome.value;
   const { bag, quantity, delta, onHand, sure, free } = tell(outcome.value);
-  return { ok: true, value: { repeat, movement: { id, kind, bag, quantity, delta, onHand, sure, free, warnings: warnings.map(warned), change } } };
+  return {
+    ok: true,
+    value: { repeat, movement: { id, kind, bag, quantity, delta, onHand, sure, free, warnings: warnings.map(warned), change } },
+  };
 }

@@ -6,7 +6,7 @@ export interface Listening {
   readonly url: string;
   readonly port: number;
   /** ends the open requests, then the server */
-  stop(): Promise<void>;
+  readonly stop: () => Promise<void>;
 }
 
 export type ListenFault = { readonly fault: 'port-taken' | 'port-refused' | 'no-such-address'; readonly message: string };
@@ -25,7 +25,10 @@ interface Where {
 }
 
 /** Listens on one address; a port that is taken is a fault to tell, not a throw. */
-export function listen(fetch: (request: Request) => Response | Promise<Response>, where: Where): Promise<Listening | ListenFault> {
+export function listen(
+  fetch: (request: Request) => Response | Promise<Response>,
+  where: Where,
+): Promise<Listening | ListenFault> {
   const server = createAdaptorServer({ fetch, serverOptions: { requestTimeout: 120_000, headersTimeout: 20_000 } });
   if (!(server instanceof Server)) throw new Error('the adaptor made another kind of server');
   return new Promise((settle, fail) => {

@@ -15,7 +15,9 @@ export const command = defineCommand({
   async run({ words, terminal }) {
     const file = oneWord(words, 'FILE');
     if (!file.ok) return file.ending;
-    const written = await withLab((lab) => withProgress(terminal, cliText('backing-up'), () => lab.read((tx) => writeFile(file.value, dumpLab(tx, lab.engine)))));
+    const written = await withLab((lab) =>
+      withProgress(terminal, cliText('backing-up'), () => lab.read((tx) => writeFile(file.value, dumpLab(tx, lab.engine)))),
+    );
     if (!written.ok) return refused(written.refusal);
     terminal.say(cliText('backed-up', { file: file.value, rows: written.value.lines - 1 }));
     return ENDED;

@@ -27,7 +27,9 @@ export const command = defineCommand({
   async run({ words, options, terminal }) {
     const number = oneBag(words);
     if (!number.ok) return number.ending;
-    const read = await withLab((lab) => lab.read(async (tx) => ({ bag: await readBag(tx, number.value), entries: await readBagHistory(tx, number.value) })));
+    const read = await withLab((lab) =>
+      lab.read(async (tx) => ({ bag: await readBag(tx, number.value), entries: await readBagHistory(tx, number.value) })),
+    );
     if (!read.bag) return refused({ code: 'no-such-bag', args: { bag: number.value } });
     const bag = bagView(read.bag);
     if (options.json) {

@@ -68,5 +68,10 @@ function tellKit(terminal: Terminal, { build, takes }: Kit): void {
   terminal.out(cliText('head-route'));
   tell(terminal, takes, ROUTE, false);
   terminal.out(cliText('head-trays'));
-  tell(terminal, takes.toSorted((a, b) => a.tray - b.tray || a.cell - b.cell), TRAYS, false);
+  tell(
+    terminal,
+    takes.toSorted((a, b) => a.tray - b.tray || a.cell - b.cell),
+    TRAYS,
+    false,
+  );
 }

@@ -17,7 +17,8 @@ export const command = defineCommand({
   async run({ words: [board, rowWord, bagWord, extra], options, terminal }) {
     if (extra !== undefined) return wrongUsage(cliText('words-too-many', { word: extra }));
     if (board === undefined || rowWord === undefined) return wrongUsage(cliText('words-missing', { what: 'BOARD and ROW' }));
-    if ((bagWord === undefined) === (options.none === undefined)) return wrongUsage(cliText('words-missing', { what: 'BAG, or --none' }));
+    if ((bagWord === undefined) === (options.none === undefined))
+      return wrongUsage(cliText('words-missing', { what: 'BAG, or --none' }));
     const row = readWhole(rowWord, 'ROW');
     if (!row.ok) return refused(row.refusal);
     const bag = bagWord === undefined ? null : readWhole(bagWord, 'bag');

@@ -12,7 +12,10 @@ const COLUMNS: readonly ColumnOf<ActEntry>[] = [
   { head: 'when', cell: (entry) => writeInstant(entry.happenedAt) },
   { head: 'who', cell: (entry) => entry.who },
   { head: 'what', cell: (entry) => (entry.undoes ? `undo of ${entry.undoes.slice(0, 8)} (${entry.kind})` : entry.kind) },
-  { head: 'bags', cell: (entry) => `${entry.bags.join(' ')}${entry.movements > entry.bags.length && entry.bags.length >= 8 ? ' …' : ''}` },
+  {
+    head: 'bags',
+    cell: (entry) => `${entry.bags.join(' ')}${entry.movements > entry.bags.length && entry.bags.length >= 8 ? ' …' : ''}`,
+  },
   { head: 'note', cell: (entry) => [entry.undoneBy ? 'undone' : '', entry.note ?? ''].filter(Boolean).join('; '), gives: true },
 ];
 

@@ -16,7 +16,11 @@ type Planned = ImportPlan['bags'][number];
 const COLUMNS: readonly ColumnOf<Planned>[] = [
   { head: 'row', cell: (bag) => bag.row.row, right: true },
   { head: 'bag', cell: (bag) => bag.number, right: true },
-  { head: 'quantity', cell: (bag) => (bag.toCount ? 'to count' : bag.sure < bag.quantity ? `~${bag.quantity}` : bag.quantity), right: true },
+  {
+    head: 'quantity',
+    cell: (bag) => (bag.toCount ? 'to count' : bag.sure < bag.quantity ? `~${bag.quantity}` : bag.quantity),
+    right: true,
+  },
   { head: 'box', cell: (bag) => bag.box },
   { head: 'place', cell: (bag) => bag.place },
   { head: 'kind', cell: (bag) => bag.row.part.kind },
@@ -58,7 +62,8 @@ function tellPlan(terminal: Terminal, plan: ImportPlan, json: boolean): Ending {
   for (const { row, of } of plan.duplicates) terminal.say(cliText('import-duplicate', { row, of }));
   for (const row of plan.skipped) terminal.say(cliText('import-skipped', { row }));
   const [clash] = plan.clashes;
-  if (clash) return refused({ code: 'number-taken', args: { number: clash.number, row: clash.row, more: plan.clashes.length - 1 } });
+  if (clash)
+    return refused({ code: 'number-taken', args: { number: clash.number, row: clash.row, more: plan.clashes.length - 1 } });
   terminal.say(cliText('import-dry', { bags: plan.bags.length }));
   return ENDED;
 }

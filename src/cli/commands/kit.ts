@@ -50,7 +50,9 @@ export const command = defineCommand({
         ...(revision !== undefined && { revision }),
         ...(options.note !== undefined && { note: options.note }),
       };
-      const planned = await withProgress(terminal, cliText('planning'), () => (options.reserve ? reserve(lab, terminal, wanted) : plan(lab, wanted)));
+      const planned = await withProgress(terminal, cliText('planning'), () =>
+        options.reserve ? reserve(lab, terminal, wanted) : plan(lab, wanted),
+      );
       if (!planned.ok) return refused(planned.refusal);
       const answer = kitAnswer(planned.value, sayBecause);
       if (options.json) terminal.out(JSON.stringify(answer));
@@ -70,7 +72,8 @@ async function reserve(lab: Lab, terminal: Terminal, wanted: Wanted) {
   const outcome = await reserveBom(lab, followStock(lab), clock, who(), wanted);
   if (!outcome.ok) return outcome;
   const { planned, result } = outcome.value;
-  for (const { name, build } of result.builds) terminal.say(cliText('reserved', { name, build: build.slice(0, 8), act: result.act.slice(0, 8) }));
+  for (const { name, build } of result.builds)
+    terminal.say(cliText('reserved', { name, build: build.slice(0, 8), act: result.act.slice(0, 8) }));
   for (const warning of result.warnings) terminal.say(warningText(warning));
   return { ok: true as const, value: planned };
 }

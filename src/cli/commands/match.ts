@@ -41,5 +41,11 @@ export const command = defineCommand({
 function countVerdicts(answers: readonly { readonly verdict: string; readonly need: number; readonly short: number }[]) {
   const needed = answers.filter(({ need }) => need > 0);
   const of = (verdict: string): number => needed.filter((answer) => answer.verdict === verdict).length;
-  return { exact: of('exact'), serves: of('serves'), check: of('check'), missing: of('missing'), short: needed.filter(({ short }) => short > 0).length };
+  return {
+    exact: of('exact'),
+    serves: of('serves'),
+    check: of('check'),
+    missing: of('missing'),
+    short: needed.filter(({ short }) => short > 0).length,
+  };
 }

@@ -12,7 +12,8 @@ import { WRITE_OPTIONS, writeAct, writeActIn, type WriteOptions } from '../write
 export const command = defineCommand({
   name: 'pick',
   summary: 'Take pieces out of a bag, or pick a kit.',
-  usage: 'bagatelle pick BAG QUANTITY [--in-hand]\nbagatelle pick --build BUILD [CELL=QUANTITY …] [--short]      (all that is open, unless cells are named)',
+  usage:
+    'bagatelle pick BAG QUANTITY [--in-hand]\nbagatelle pick --build BUILD [CELL=QUANTITY …] [--short]      (all that is open, unless cells are named)',
   example: 'bagatelle pick 12 3\nbagatelle pick --build blinker 3=20 4=6',
   options: {
     'in-hand': { type: 'switch', say: 'they are in my hand: books the pick even where the record says less, and a correction' },
@@ -22,7 +23,8 @@ export const command = defineCommand({
   },
   async run({ words, options, terminal }) {
     const inHand = options['in-hand'] ? { inHand: true as const } : {};
-    if (options.build !== undefined) return pickKit(terminal, options.build, words, { ...options, inHand, short: options.short === true });
+    if (options.build !== undefined)
+      return pickKit(terminal, options.build, words, { ...options, inHand, short: options.short === true });
     const read = bagAndQuantity(words);
     if (!read.ok) return read.ending;
     const { bag, quantity } = read;
@@ -39,7 +41,12 @@ interface KitOptions extends WriteOptions {
   readonly short: boolean;
 }
 
-function pickKit(terminal: Terminal, build: string, words: readonly string[], { inHand, short, ...options }: KitOptions): Promise<Ending> {
+function pickKit(
+  terminal: Terminal,
+  build: string,
+  words: readonly string[],
+  { inHand, short, ...options }: KitOptions,
+): Promise<Ending> {
   return withLab(async (lab) => {
     const kit = await namedBuild(lab, build);
     if (!kit.ok) return refused(kit.refusal);

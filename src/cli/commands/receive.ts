@@ -10,7 +10,8 @@ import { WRITE_OPTIONS, writeAct } from '../write-act.ts';
 export const command = defineCommand({
   name: 'receive',
   summary: 'Take a delivery in: a new bag for each line, or more into a bag.',
-  usage: "bagatelle receive LINE … [--box BOX] [--from SUPPLIER]      (a LINE is how many, then what)\nbagatelle receive QUANTITY --bag BAG\nbagatelle receive -      (lines from stdin)",
+  usage:
+    'bagatelle receive LINE … [--box BOX] [--from SUPPLIER]      (a LINE is how many, then what)\nbagatelle receive QUANTITY --bag BAG\nbagatelle receive -      (lines from stdin)',
   example: "bagatelle receive '100 4k7 1% 0805' '~50 100n X7R 50V 0603' --box A",
   options: {
     bag: { type: 'word', value: 'BAG', say: 'number for the new bag, or the bag to add to' },

@@ -33,7 +33,8 @@ export const command = defineCommand({
     ...WRITE_OPTIONS,
   },
   async run({ words, options, terminal }) {
-    if (options.build !== undefined) return returnKit(terminal, options.build, words, { ...options, expected: options.expected === true });
+    if (options.build !== undefined)
+      return returnKit(terminal, options.build, words, { ...options, expected: options.expected === true });
     const read = bagAndQuantity(words);
     if (!read.ok) return read.ending;
     const { bag, quantity } = read;
@@ -45,7 +46,12 @@ export const command = defineCommand({
   },
 });
 
-function returnKit(terminal: Terminal, build: string, words: readonly string[], options: WriteOptions & { readonly expected: boolean }): Promise<Ending> {
+function returnKit(
+  terminal: Terminal,
+  build: string,
+  words: readonly string[],
+  options: WriteOptions & { readonly expected: boolean },
+): Promise<Ending> {
   return withLab(async (lab) => {
     const kit = await namedBuild(lab, build);
     if (!kit.ok) return refused(kit.refusal);
@@ -54,7 +60,9 @@ function returnKit(terminal: Terminal, build: string, words: readonly string[], 
     const cells = readCells(words, kit.value.takes);
     if (!cells.ok) return refused(cells.refusal);
     const named = new Set(cells.value.map(({ take }) => take));
-    const rest = options.expected ? expected.filter(({ take }) => !named.has(take.id)).map(({ take, expected: quantity }) => ({ take: take.id, quantity })) : [];
+    const rest = options.expected
+      ? expected.filter(({ take }) => !named.has(take.id)).map(({ take, expected: quantity }) => ({ take: take.id, quantity }))
+      : [];
     return writeActIn(lab, terminal, options, {
       action: returnLeftovers,
       input: (told) => ({ ...told, build: kit.value.build.id, returns: [...cells.value, ...rest] }),

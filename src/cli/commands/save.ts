@@ -24,7 +24,13 @@ export const command = defineCommand({
     const board = options.name ?? nameOfFile(file.value);
     return writeAct(terminal, options, {
       action: saveBoard,
-      input: (told) => ({ ...told, board, source: file.value, lines: read.value.rows, ...(revision !== undefined && { revision }) }),
+      input: (told) => ({
+        ...told,
+        board,
+        source: file.value,
+        lines: read.value.rows,
+        ...(revision !== undefined && { revision }),
+      }),
       tell: (result) => [cliText('board-saved', result)],
     });
   },

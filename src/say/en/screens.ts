@@ -2,7 +2,8 @@ type Args = Readonly<Record<string, string | number>>;
 
 /** What the server says at its door, before any act. */
 const WIRE = {
-  'wire-host': ({ host }: Args) => `This lab does not answer to the name '${host}'. Open it by the address that 'bagatelle serve' printed.`,
+  'wire-host': ({ host }: Args) =>
+    `This lab does not answer to the name '${host}'. Open it by the address that 'bagatelle serve' printed.`,
   'wire-origin': ({ origin }: Args) => `A page of '${origin}' may not change this lab. Open the lab by its own address.`,
   'wire-type': ({ received, expected }: Args) => `The content type '${received}' is not taken here; send ${expected}.`,
   'wire-json': () => 'The body is not JSON that can be read. Send one JSON object.',
@@ -19,4 +20,5 @@ export function wireText(code: keyof typeof WIRE, args: Args): string {
 }
 
 /** What the address shows where the pages were not built. */
-export const NO_PAGES = 'The pages are not built. Run `npm start`, or `node scripts/bootstrap.mjs --web`. The interface for programs is at /api/openapi.json.';
+export const NO_PAGES =
+  'The pages are not built. Run `npm start`, or `node scripts/bootstrap.mjs --web`. The interface for programs is at /api/openapi.json.';

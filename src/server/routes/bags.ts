@@ -13,7 +13,10 @@ const getBags = createRoute({
   method: 'get',
   path: '/api/bags',
   summary: 'All bags, by number',
-  responses: { 200: { description: 'bags and boxes', content: json(z.object({ bags: z.array(BagView), boxes: z.array(BoxView) })) }, ...PROBLEMS },
+  responses: {
+    200: { description: 'bags and boxes', content: json(z.object({ bags: z.array(BagView), boxes: z.array(BoxView) })) },
+    ...PROBLEMS,
+  },
 });
 
 const getBag = createRoute({

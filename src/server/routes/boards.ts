@@ -44,7 +44,10 @@ const getLines = createRoute({
   path: '/api/boards/{board}/lines',
   summary: 'The lines of a board against the bags',
   request: { params: board, query: z.object({ boards: boardsWanted.default(1), revision: z.string().exactOptional() }) },
-  responses: { 200: { description: 'its lines', content: json(z.object({ revision: z.string(), lines: z.array(BoardLine) })) }, ...PROBLEMS },
+  responses: {
+    200: { description: 'its lines', content: json(z.object({ revision: z.string(), lines: z.array(BoardLine) })) },
+    ...PROBLEMS,
+  },
 });
 
 const postChoice = actRoute({
@@ -65,7 +68,13 @@ export function boardRoutes({ lab, stock, clock }: Served): OpenAPIHono {
     const { name, id, board: named, revision } = c.req.valid('query');
     const read = readFile(await bytesOf(c), name);
     if (!read.ok) return refusal(c, read.refusal);
-    const input = { id, board: named ?? name.replace(/\.[^.]+$/, ''), source: name, lines: read.value.rows, ...(revision !== undefined && { revision }) };
+    const input = {
+      id,
+      board: named ?? name.replace(/\.[^.]+$/, ''),
+      source: name,
+      lines: read.value.rows,
+      ...(revision !== undefined && { revision }),
+    };
     const outcome = await perform(lab, saveBoard, clock, whoOf(c), input);
     if (!outcome.ok) return refusal(c, outcome.refusal);
     const { board: saved, revision: kept, lines, repeat } = outcome.value;
@@ -77,7 +86,9 @@ export function boardRoutes({ lab, stock, clock }: Served): OpenAPIHono {
     const { boards, revision } = c.req.valid('query');
     const found = await lab.read((tx) => readBoard(tx, name, revision));
     if (!found) return problem(c, 'no-such-board', { board: name });
-    const planned = await planBom(await stock.current(), { rows: found.lines, choices: found.choices }, boards, { spares: false });
+    const planned = await planBom(await stock.current(), { rows: found.lines, choices: found.choices }, boards, {
+      spares: false,
+    });
     c.header(CHANGE_HEADER, String(planned.change));
     const lines = planned.lines.map((line) => ({ ...lineAnswer(line, sayBecause), demand: line.demand }));
     return c.json({ revision: found.revision.name, lines }, 200);

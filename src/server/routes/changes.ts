@@ -14,7 +14,10 @@ const getChanges = createRoute({
     headers: z.object({ 'last-event-id': z.string().exactOptional() }),
   },
   responses: {
-    200: { description: 'an event `change` with `{"change": n}` for the last number that was not seen, then for each new one', content: { 'text/event-stream': { schema: z.string() } } },
+    200: {
+      description: 'an event `change` with `{"change": n}` for the last number that was not seen, then for each new one',
+      content: { 'text/event-stream': { schema: z.string() } },
+    },
     ...PROBLEMS,
   },
 });

@@ -4,7 +4,17 @@ import { perform } from '#actions/perform.ts';
 import { planBom } from '#actions/plan-bom.ts';
 import { readFile } from '#actions/read-file.ts';
 import { tellRow } from '#actions/tell-row.ts';
-import { FileQuery, fileBody, Imported, ImportPreview, ImportQuery, KitFileQuery, MatchQuery, plannedBag, ReadRowView } from '#api/files.ts';
+import {
+  FileQuery,
+  fileBody,
+  Imported,
+  ImportPreview,
+  ImportQuery,
+  KitFileQuery,
+  MatchQuery,
+  plannedBag,
+  ReadRowView,
+} from '#api/files.ts';
 import { KitAnswer, kitAnswer, LineAnswer, lineAnswer } from '#api/kits.ts';
 import { PROBLEMS } from '#api/problem.ts';
 import { sayBecause } from '#say/en/because.ts';
@@ -64,9 +74,13 @@ export function fileRoutes({ lab, stock, clock }: Served): OpenAPIHono {
     const what = { rows: read.value.rows, ...(box !== undefined && { box }) };
     if (dryRun) {
       const { bags, skipped, clashes, duplicates } = await lab.read((tx) => previewImport(tx, what));
-      return c.json({ bags: bags.map(plannedBag), skipped: [...skipped], clashes: [...clashes], duplicates: [...duplicates] }, 200);
+      return c.json(
+        { bags: bags.map(plannedBag), skipped: [...skipped], clashes: [...clashes], duplicates: [...duplicates] },
+        200,
+      );
     }
-    if (id === undefined) return problem(c, 'wire-field', { field: 'id', expected: 'a UUID of yours, by which a repeat is known' });
+    if (id === undefined)
+      return problem(c, 'wire-field', { field: 'id', expected: 'a UUID of yours, by which a repeat is known' });
     const outcome = await perform(lab, importList, clock, whoOf(c), { id, source: name, ...what });
     if (!outcome.ok) return refusal(c, outcome.refusal);
     const { bags, parts, pieces, first, last, skipped, repeat } = outcome.value;

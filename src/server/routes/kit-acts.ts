@@ -4,7 +4,15 @@ import { finishBuild } from '#actions/finish-build.ts';
 import { perform } from '#actions/perform.ts';
 import { pickForBuild } from '#actions/pick-for-build.ts';
 import { returnLeftovers } from '#actions/return-leftovers.ts';
-import { CancelRequest, FinishedKit, FinishRequest, LeftoversRequest, PickedKit, PickKitRequest, ReturnedKit } from '#api/kits.ts';
+import {
+  CancelRequest,
+  FinishedKit,
+  FinishRequest,
+  LeftoversRequest,
+  PickedKit,
+  PickKitRequest,
+  ReturnedKit,
+} from '#api/kits.ts';
 import { actRoute } from '../act-route.ts';
 import { doneOf } from '../answer-act.ts';
 import { apiApp } from '../api-app.ts';
@@ -13,10 +21,34 @@ import { whoOf, type Served } from '../served.ts';
 
 const request = { params: z.object({ build: z.guid() }) };
 
-const postPicks = actRoute({ path: '/api/kits/{build}/picks', summary: 'Pick a kit, whole or stop by stop', request, body: PickKitRequest, answer: PickedKit });
-const postLeftovers = actRoute({ path: '/api/kits/{build}/leftovers', summary: 'Return what is left in the trays', request, body: LeftoversRequest, answer: ReturnedKit });
-const postFinish = actRoute({ path: '/api/kits/{build}/finish', summary: 'The boards are soldered', request, body: FinishRequest, answer: FinishedKit });
-const postCancel = actRoute({ path: '/api/kits/{build}/cancel', summary: 'Give the build up', request, body: CancelRequest, answer: ReturnedKit });
+const postPicks = actRoute({
+  path: '/api/kits/{build}/picks',
+  summary: 'Pick a kit, whole or stop by stop',
+  request,
+  body: PickKitRequest,
+  answer: PickedKit,
+});
+const postLeftovers = actRoute({
+  path: '/api/kits/{build}/leftovers',
+  summary: 'Return what is left in the trays',
+  request,
+  body: LeftoversRequest,
+  answer: ReturnedKit,
+});
+const postFinish = actRoute({
+  path: '/api/kits/{build}/finish',
+  summary: 'The boards are soldered',
+  request,
+  body: FinishRequest,
+  answer: FinishedKit,
+});
+const postCancel = actRoute({
+  path: '/api/kits/{build}/cancel',
+  summary: 'Give the build up',
+  request,
+  body: CancelRequest,
+  answer: ReturnedKit,
+});
 
 export function kitActRoutes({ lab, clock }: Served): OpenAPIHono {
   const app = apiApp();

@@ -34,7 +34,10 @@ const postKit = createRoute({
   summary: 'Plan a kit for a saved board; with `reserve` its bags are promised',
   request: { body: { required: true, content: json(KitRequest) } },
   responses: {
-    200: { description: 'the plan, nothing written; or a kit that the same id had reserved before', content: json(z.union([ReservedKit, KitAnswer])) },
+    200: {
+      description: 'the plan, nothing written; or a kit that the same id had reserved before',
+      content: json(z.union([ReservedKit, KitAnswer])),
+    },
     201: { description: 'reserved', content: json(ReservedKit) },
     ...PROBLEMS,
   },
@@ -60,7 +63,8 @@ export function kitRoutes({ lab, stock, clock }: Served): OpenAPIHono {
       c.header(CHANGE_HEADER, String(planned.change));
       return c.json(kitAnswer(planned, sayBecause), 200);
     }
-    if (id === undefined) return problem(c, 'wire-field', { field: 'id', expected: 'a UUID of yours, by which a repeat is known' });
+    if (id === undefined)
+      return problem(c, 'wire-field', { field: 'id', expected: 'a UUID of yours, by which a repeat is known' });
     const asked = { name, ...told, id, bom, boards, spares, board: found.board.name, revision: found.revision.name };
     const outcome = await reserveBom(lab, stock, clock, whoOf(c), asked);
     if (!outcome.ok) return refusal(c, outcome.refusal);

@@ -21,7 +21,13 @@ const postMovement = actRoute({
   answer: Movement,
 });
 
-const postUndo = actRoute({ path: '/api/undo', summary: 'Take an act back, once', request: {}, body: UndoRequest, answer: Undone });
+const postUndo = actRoute({
+  path: '/api/undo',
+  summary: 'Take an act back, once',
+  request: {},
+  body: UndoRequest,
+  answer: Undone,
+});
 
 const getActs = createRoute({
   method: 'get',
