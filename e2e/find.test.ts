@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from '@playwright/test';
 import { openBrowser } from './browser.ts';
 import { openLab, type OpenLab } from './lab.ts';
@@ -37,7 +37,10 @@ if (browser) {
         const wider = await page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
         assert.equal(wider, false, 'nothing sticks out sideways');
         const { violations } = await new AxeBuilder({ page }).analyze();
-        assert.deepEqual(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)]), []);
+        assert.deepEqual(
+          violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)]),
+          [],
+        );
         assert.deepEqual(faults, []);
         await context.close();
       });

@@ -37,11 +37,11 @@ function webWanted() {
     for (const entry of readdirSync(folder, { withFileTypes: true })) {
       const path = join(folder, entry.name);
       if (entry.isDirectory()) walk(path);
-      else if (!/\.test\.ts$/.test(entry.name)) files.push(path);
+      else if (!entry.name.endsWith('.test.ts')) files.push(path);
     }
   };
   for (const room of ['web', 'api', 'core']) if (existsSync(join(root, 'src', room))) walk(join(root, 'src', room));
-  const seen = files.sort().map((file) => `${file.slice(root.length)} ${statSync(file).size} ${statSync(file).mtimeMs}`);
+  const seen = files.map((file) => `${file.slice(root.length)} ${statSync(file).size} ${statSync(file).mtimeMs}`);
   return createHash('sha256').update(seen.join('\n')).update(readStamp(packageStamp)).digest('hex');
 }
 
@@ -96,7 +96,8 @@ async function installPackages() {
   const npm = process.env.npm_execpath;
   const [command, first] = npm && /\.[cm]?js$/.test(npm) ? [process.execPath, [npm]] : ['npm', []];
   await run('installing packages (once; about a minute)', command, [...first, 'ci', '--ignore-scripts', '--loglevel=error']);
-  if (!pinnedNode()) throw new Error('there is no Node 26 package for this platform: install Node 26 or newer yourself, then start again');
+  if (!pinnedNode())
+    throw new Error('there is no Node 26 package for this platform: install Node 26 or newer yourself, then start again');
   writeFileSync(packageStamp, packagesWanted());
 }
 

@@ -37,7 +37,10 @@ const textOf = (file: string): string => readFileSync(join(ROOT, file), 'utf8');
 
 function resolve(file: string, specifier: string): string | null {
   if (specifier.startsWith('#')) return `src/${specifier.slice(1)}`;
-  if (specifier.startsWith('.')) return normalize(join(dirname(file), specifier)).split(sep).join('/');
+  if (specifier.startsWith('.'))
+    return normalize(join(dirname(file), specifier))
+      .split(sep)
+      .join('/');
   return null;
 }
 
@@ -47,7 +50,11 @@ function importsOf(file: string): Import[] {
   for (const [, typeWord, names = '', specifier = ''] of textOf(file).matchAll(statement)) {
     const to = resolve(file, specifier);
     if (!to) continue;
-    const listed = /^\{([^}]*)\}$/.exec(names.trim())?.[1]?.split(',').map((name) => name.trim()).filter(Boolean);
+    const listed = /^\{([^}]*)\}$/
+      .exec(names.trim())?.[1]
+      ?.split(',')
+      .map((name) => name.trim())
+      .filter(Boolean);
     const typeOnly = Boolean(typeWord) || Boolean(listed?.length && listed.every((name) => name.startsWith('type ')));
     found.push({ from: file, to, typeOnly });
   }
@@ -67,14 +74,24 @@ void test('imports follow the arrows between rooms', () => {
     const allowed = ARROWS[room] ?? [];
     return !(allowed.includes(target) || (typeOnly && allowed.includes(`${target}:types`)));
   });
-  assert.deepEqual(wrong.map(({ from, to }) => `${from} -> ${to}`), []);
+  assert.deepEqual(
+    wrong.map(({ from, to }) => `${from} -> ${to}`),
+    [],
+  );
 });
 
 void test('inside core a room imports only rooms listed before it', () => {
   const place = (file: string): number => CORE_ORDER.indexOf(file.split('/')[2] ?? '');
   const wrong = imports.filter(({ from, to }) => roomOf(from) === 'core' && roomOf(to) === 'core' && place(to) > place(from));
-  assert.deepEqual(wrong.map(({ from, to }) => `${from} -> ${to}`), []);
-  assert.deepEqual(code.filter((file) => roomOf(file) === 'core' && place(file) < 0), [], 'every folder of core has its place in the order');
+  assert.deepEqual(
+    wrong.map(({ from, to }) => `${from} -> ${to}`),
+    [],
+  );
+  assert.deepEqual(
+    code.filter((file) => roomOf(file) === 'core' && place(file) < 0),
+    [],
+    'every folder of core has its place in the order',
+  );
 });
 
 void test('no import goes in a circle', () => {
@@ -99,12 +116,18 @@ void test('no import goes in a circle', () => {
 void test('every import names a file that exists', () => {
   const known = new Set(sources);
   const missing = imports.filter(({ to }) => /\.tsx?$/.test(to) && !known.has(to));
-  assert.deepEqual(missing.map(({ from, to }) => `${from} -> ${to}`), []);
+  assert.deepEqual(
+    missing.map(({ from, to }) => `${from} -> ${to}`),
+    [],
+  );
 });
 
 void test('core is pure: no clock, no chance, no waiting, no world', () => {
-  const banned = /\b(?:Date\.now|new Date\b|Math\.random|performance\.|process\.|globalThis\.|setTimeout|setInterval|fetch\(|await\s|Temporal\.Now|crypto\.)|from ['"]node:/;
-  const wrong = code.filter((file) => roomOf(file) === 'core' && banned.test(textOf(file).replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, '')));
+  const banned =
+    /\b(?:Date\.now|new Date\b|Math\.random|performance\.|process\.|globalThis\.|setTimeout|setInterval|fetch\(|await\s|Temporal\.Now|crypto\.)|from ['"]node:/;
+  const wrong = code.filter(
+    (file) => roomOf(file) === 'core' && banned.test(textOf(file).replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, '')),
+  );
   assert.deepEqual(wrong, []);
 });
 
@@ -118,15 +141,27 @@ void test('SQL is written in db/ only, and movements only by its ledger', () => 
 void test('files stay small: median at most 100 lines, none over 500', () => {
   const measured = code.filter((file) => !/\.data\.tsx?$/.test(file));
   const lines = measured.map((file) => ({ file, lines: textOf(file).split('\n').length })).toSorted((a, b) => a.lines - b.lines);
-  assert.deepEqual(lines.filter((entry) => entry.lines > LONGEST), []);
+  assert.deepEqual(
+    lines.filter((entry) => entry.lines > LONGEST),
+    [],
+  );
   assert.ok((lines[Math.floor(lines.length / 2)]?.lines ?? 0) <= LONGEST_MEDIAN);
 });
 
 void test('no barrels, no default exports, no grab-bag folders, no suppressions', () => {
   const all = globSync('{src,test,outside,bench,demo,scripts,e2e}/**/*.{ts,tsx,mjs}', { cwd: ROOT });
-  assert.deepEqual(all.filter((file) => /^index\.tsx?$/.test(basename(file))), []);
-  assert.deepEqual(all.filter((file) => /(^|[\\/])(utils?|shared|common|helpers?|lib)[\\/]/.test(relative('.', file))), []);
+  assert.deepEqual(
+    all.filter((file) => /^index\.tsx?$/.test(basename(file))),
+    [],
+  );
+  assert.deepEqual(
+    all.filter((file) => /(^|[\\/])(utils?|shared|common|helpers?|lib)[\\/]/.test(relative('.', file))),
+    [],
+  );
   const banned = /^export default|@ts-ignore|@ts-nocheck|@ts-expect-error|:\s*any\b|\bas any\b|<any>/m;
   const self = 'test/architecture.test.ts';
-  assert.deepEqual(all.filter((file) => file.split(sep).join('/') !== self && banned.test(textOf(file))), []);
+  assert.deepEqual(
+    all.filter((file) => file.split(sep).join('/') !== self && banned.test(textOf(file))),
+    [],
+  );
 });

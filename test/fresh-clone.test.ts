@@ -13,7 +13,10 @@ const PORT = '42871';
 if (process.env['BAGATELLE_LONG']) {
   const folder = mkdtempSync(join(tmpdir(), 'bagatelle-clone-'));
   const clone = join(folder, 'clone');
-  const path = (process.env['PATH'] ?? '').split(delimiter).filter((part) => !part.includes('node_modules')).join(delimiter);
+  const path = (process.env['PATH'] ?? '')
+    .split(delimiter)
+    .filter((part) => !part.includes('node_modules'))
+    .join(delimiter);
   const env = { PATH: path, HOME: folder, BAGATELLE_HOME: join(folder, 'lab') };
   let lab: ChildProcess | null = null;
   after(() => {
@@ -31,7 +34,12 @@ if (process.env['BAGATELLE_LONG']) {
   });
 
   void test('the bin of a clone runs on the Node of the machine', () => {
-    const said = execFileSync(join(clone, 'bin', 'bagatelle.js'), ['check'], { cwd: folder, env, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
+    const said = execFileSync(join(clone, 'bin', 'bagatelle.js'), ['check'], {
+      cwd: folder,
+      env,
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
     assert.ok(said.length > 0);
   });
 }

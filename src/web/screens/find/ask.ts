@@ -1,10 +1,14 @@
 import { useEffect, useState } from 'react';
 import type { FoundBag } from './find.ts';
 
-export type Asked<T> = { readonly state: 'waiting' } | { readonly state: 'told'; readonly value: T } | { readonly state: 'failed'; readonly why: string };
+export type Asked<T> =
+  | { readonly state: 'waiting' }
+  | { readonly state: 'told'; readonly value: T }
+  | { readonly state: 'failed'; readonly why: string };
 
-async function get<T>(address: string, signal: AbortSignal): Promise<T> {
-  const answer = await fetch(address, { signal });
+/** An answer that knows at least the change. */
+async function get<T>(address: string, change: number, signal: AbortSignal): Promise<T> {
+  const answer = await fetch(address, { signal, headers: { 'bagatelle-at-least': String(Math.max(0, change)) } });
   const body: unknown = await answer.json();
   if (!answer.ok) throw new Error(titleOf(body) ?? `the lab answered ${answer.status}`);
   return body as T; // as: the shape is the API's contract, in src/api
@@ -27,14 +31,14 @@ export function useChange(): number {
   return change;
 }
 
-/** Follows an address and the lab's changes; what came last stays on the page until the next answer. `null` asks nothing. */
+/** Asks an address again after each change; what came last stays on the page until the next answer. `null` asks nothing. */
 function useAnswer<T>(address: string | null, wait: number, change: number): Asked<T> {
   const [asked, setAsked] = useState<Asked<T>>({ state: 'waiting' });
   useEffect(() => {
     if (address === null) return undefined;
     const stop = new AbortController();
     const timer = setTimeout(() => {
-      get<T>(address, stop.signal)
+      get<T>(address, change, stop.signal)
         .then((value) => setAsked({ state: 'told', value }))
         .catch((error: unknown) => {
           if (!stop.signal.aborted) setAsked({ state: 'failed', why: error instanceof Error ? error.message : String(error) });
@@ -54,6 +58,8 @@ export function useFound(words: string, change: number): Asked<{ readonly found:
   return useAnswer(words.trim() ? `/api/find?words=${encodeURIComponent(words)}&limit=60` : null, TYPING_MS, change);
 }
 
-export function useBags(change: number): Asked<{ readonly bags: readonly { readonly box: string | null; readonly onHand: number }[] }> {
+export function useBags(
+  change: number,
+): Asked<{ readonly bags: readonly { readonly box: string | null; readonly onHand: number }[] }> {
   return useAnswer('/api/bags', 0, change);
 }

@@ -21,7 +21,13 @@ void test('the answer counts the bags that hold something', () => {
 
 void test('exhausted bags stand last, in a group of their own', () => {
   const groups = groupsOf([bag(1, 0), bag(2, 3)]);
-  assert.deepEqual(groups.map(({ name, bags }) => [name, bags.map((one) => one.bag)]), [['On hand', [2]], ['Exhausted', [1]]]);
+  assert.deepEqual(
+    groups.map(({ name, bags }) => [name, bags.map((one) => one.bag)]),
+    [
+      ['On hand', [2]],
+      ['Exhausted', [1]],
+    ],
+  );
   assert.deepEqual(groupsOf([]), []);
 });
 

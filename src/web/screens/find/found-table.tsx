@@ -50,9 +50,7 @@ function FoundRow({ bag }: { readonly bag: FoundBag }) {
       <td className="main" data-as="main">
         {bag.text}
       </td>
-      <td data-as="sub">
-        {bag.why.join(', ')}
-      </td>
+      <td data-as="sub">{bag.why.join(', ')}</td>
       <td className="two" data-as="code" data-fold="no">
         <span className="code">{bag.code}</span>
       </td>
