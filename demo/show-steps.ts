@@ -43,7 +43,7 @@ export const SHOWN: readonly ShownStep[] = [
   },
   {
     say: 'One part is missing, so not one board could be built. The delivery has come: take it in.',
-    command: ['receive', '10 SM712 TVS SOT-23', '--box', 'C', '--from', 'Quayside'],
+    command: ['receive', '10 SM712 TVS SOT-23', '--box', 'C', '--place', '34', '--from', 'Quayside'],
   },
   {
     say: 'A fuse is never taken by rule. We have looked: this one is right for this board, now and in its next revision.',
@@ -66,8 +66,7 @@ export const SHOWN: readonly ShownStep[] = [
     command: async (ask) => ['pick', String(SHUNTS), String((await onHand(ask, SHUNTS)) + 2), '--in-hand'],
   },
   { say: 'The boards are soldered.', command: ['finish', BUILD] },
-  { say: 'What should be left in the cells, by the plan …', command: ['return', '--build', BUILD] },
-  { say: '… and it is: back into the bags.', command: ['return', '--build', BUILD, '--expected'] },
+  { say: 'What should be left in the cells is left: back into the bags.', command: ['return', '--build', BUILD, '--expected'] },
   {
     say: 'Count a bag: two are gone, nobody knows where.',
     command: async (ask) => ['count', '23', String((await onHand(ask, 23)) - 2)],

@@ -8,16 +8,25 @@ import { SHOWN } from './show-steps.ts';
 const ROOT = dirname(import.meta.dirname);
 const MAIN = join(ROOT, 'src', 'cli', 'main.ts');
 
-function surroundings(home: string): NodeJS.ProcessEnv {
+function surroundings(folder: string): NodeJS.ProcessEnv {
   const { DATABASE_URL: _never, ...env } = process.env; // the demo stays in its own folder, whatever lab this terminal works on
-  return { ...env, BAGATELLE_HOME: home, BAGATELLE_WHO: 'Maren Oduya' };
+  return {
+    ...env,
+    BAGATELLE_HOME: join(folder, 'lab'),
+    BAGATELLE_WHO: 'Maren Oduya',
+    NODE_COMPILE_CACHE: join(folder, 'compiled'),
+  };
 }
 
 /** Runs one command as it would be typed; its output goes to the terminal, or to whoever asked. */
-function run(home: string, args: readonly string[], shown: boolean): Promise<{ readonly status: number; readonly out: string }> {
+function run(
+  folder: string,
+  args: readonly string[],
+  shown: boolean,
+): Promise<{ readonly status: number; readonly out: string }> {
   const child = spawn(process.execPath, [MAIN, ...args], {
     cwd: ROOT,
-    env: surroundings(home),
+    env: surroundings(folder),
     stdio: ['ignore', shown ? 'inherit' : 'pipe', shown ? 'inherit' : 'ignore'],
   });
   let out = '';
@@ -28,14 +37,14 @@ function run(home: string, args: readonly string[], shown: boolean): Promise<{ r
   });
 }
 
-async function show(home: string): Promise<boolean> {
+async function show(folder: string): Promise<boolean> {
   for (const [at, { say, command, ends = 0 }] of SHOWN.entries()) {
     const args =
       typeof command === 'function'
-        ? await command(async (question) => JSON.parse((await run(home, question, false)).out))
+        ? await command(async (question) => JSON.parse((await run(folder, question, false)).out))
         : command;
     process.stdout.write(`\n${at + 1}. ${say}\n\n$ bagatelle ${args.map(quoted).join(' ')}\n`);
-    const { status } = await run(home, args, true);
+    const { status } = await run(folder, args, true);
     if (status === ends) continue;
     process.stdout.write(`\nThat should have ended with ${ends}, not with ${status}: a fault of Bagatelle. Please report it.\n`);
     return false;
@@ -48,8 +57,8 @@ function quoted(word: string): string {
 }
 
 const began = Date.now();
-const home = mkdtempSync(join(tmpdir(), 'bagatelle-demo-'));
-const remove = (): void => rmSync(home, { recursive: true, force: true });
+const folder = mkdtempSync(join(tmpdir(), 'bagatelle-demo-'));
+const remove = (): void => rmSync(folder, { recursive: true, force: true });
 for (const signal of ['SIGINT', 'SIGTERM'] as const) {
   process.once(signal, () => {
     remove();
@@ -57,7 +66,7 @@ for (const signal of ['SIGINT', 'SIGTERM'] as const) {
   });
 }
 try {
-  const whole = await show(home);
+  const whole = await show(folder);
   process.stdout.write(
     `\n${whole ? 'That is the job' : 'Stopped'}, in ${Math.round((Date.now() - began) / 1000)} s. The demo's data is removed again; your own lab was not touched.\n`,
   );

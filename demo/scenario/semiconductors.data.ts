@@ -21,7 +21,6 @@ export const SEMICONDUCTORS: readonly BagGroup[] = [
     [148, '2N7002 SOT-23 N-channel', 50, 260], [149, 'AO3400A SOT-23 N-channel', 40, 380], [150, 'AO3401A SOT-23 P-channel', 30, 340], [151, 'BSS138 SOT-23 N-channel', 30, 250],
     [152, 'IRLZ44N TO-220 N-channel', 10, 790], [153, 'IRF9540N TO-220 P-channel', 6, 620],
   ] },
-  { kind: 'transistor', delivery: 'opening-semiconductors', bags: [[154, 'TIP120 TO-220 NPN darlington', 8, 520]] },
   { kind: 'regulator', delivery: 'opening-semiconductors', bags: [
     [155, 'MCP1700T-3302E/TT LDO 3.3V SOT-23', 30, 1140], [156, 'AMS1117-3.3 LDO 3.3V SOT-223', 20, 380], [157, '7805 TO-220 5V', 12, 540], [158, '78L05 TO-92 5V', 15, 330],
     [159, 'LM317T TO-220', 8, 490], [160, 'LM2596S-3.3 TO-263-5', 12, 1680], [161, 'TL431 SOT-23', 20, 310],
@@ -34,7 +33,7 @@ export const SEMICONDUCTORS: readonly BagGroup[] = [
     [169, 'SP3485EN SOIC-8', 15, 1180], [170, 'PCF8563T SOIC-8', 15, 1290], [171, '25LC512-I/SN SOIC-8', 14, 2840], [172, '24LC256 SOIC-8', 5, 520],
     [173, 'ATmega328P-AU TQFP-32', 16, 4320], [174, 'ATmega328P-PU DIP-28', 6, 1890], [175, 'ATtiny85-20PU DIP-8', 8, 1360], [176, 'INA226AIDGSR MSOP-10', 6, 1620],
   ] },
-  { kind: 'ic', delivery: 'mains-parts', bags: [[177, 'PC817 DIP-4', 20, 380, { note: 'keeps the mains side apart: never swapped by rule' }], [178, 'MOC3041 DIP-6', 6, 540]] },
+  { kind: 'ic', delivery: 'mains-parts', bags: [[177, 'PC817 DIP-4', 20, 380, { note: 'keeps the mains side apart: never swapped by rule' }]] },
   { kind: 'ic', delivery: 'logger-parts', bags: [[179, 'CH340C SOIC-16', 10, 720]] },
   { kind: 'sensor', delivery: 'logger-parts', bags: [[180, 'DS18B20 TO-92', 12, 1980]] },
 ];
