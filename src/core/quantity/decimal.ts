@@ -44,13 +44,11 @@ export function digitsOf(value: Decimal): { digits: bigint; exponent: number } {
 /** −1, 0 or 1, exactly. */
 export function compare(a: Decimal, b: Decimal): number {
   if (a === b) return 0;
-  const [x, y] = aligned(a, b);
-  return x < y ? -1 : 1;
-}
-
-export function add(a: Decimal, b: Decimal): Decimal {
-  const [x, y, exponent] = aligned(a, b);
-  return fromDigits(x + y, exponent);
+  const x = digitsOf(a);
+  const y = digitsOf(b);
+  const exponent = Math.min(x.exponent, y.exponent);
+  const [left, right] = [x.digits * 10n ** BigInt(x.exponent - exponent), y.digits * 10n ** BigInt(y.exponent - exponent)];
+  return left < right ? -1 : 1;
 }
 
 export function multiply(a: Decimal, b: Decimal): Decimal {
@@ -62,11 +60,4 @@ export function multiply(a: Decimal, b: Decimal): Decimal {
 /** The nearest double: for JSON, charts and ranking, never for arithmetic on stock. */
 export function toNumber(value: Decimal): number {
   return Number(value);
-}
-
-function aligned(a: Decimal, b: Decimal): [bigint, bigint, number] {
-  const x = digitsOf(a);
-  const y = digitsOf(b);
-  const exponent = Math.min(x.exponent, y.exponent);
-  return [x.digits * 10n ** BigInt(x.exponent - exponent), y.digits * 10n ** BigInt(y.exponent - exponent), exponent];
 }
