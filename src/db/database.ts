@@ -79,11 +79,7 @@ function labOf(parts: EngineParts): Lab {
     async transact(fn) {
       const result = await writing(parts, async (tx) => {
         await parts.lock(tx);
-        const before = await readChange(tx);
-        const value = await fn(tx);
-        const after = await readChange(tx);
-        if (after !== before) await parts.announce(tx, after);
-        return value;
+        return parts.announce ? announced(parts.announce, tx, fn) : fn(tx);
       });
       for (const look of looks) look();
       return result;
@@ -101,6 +97,15 @@ function labOf(parts: EngineParts): Lab {
     },
     close: () => parts.close(),
   };
+}
+
+/** Runs the transaction and tells the others its change number, if it took one. */
+async function announced<T>(announce: (tx: Tx, change: number) => Promise<void>, tx: Tx, fn: (tx: Tx) => Promise<T>): Promise<T> {
+  const before = await readChange(tx);
+  const value = await fn(tx);
+  const after = await readChange(tx);
+  if (after !== before) await announce(tx, after);
+  return value;
 }
 
 /** Turns "it may have changed" into rising numbers: one look at a time, none lost. */

@@ -18,8 +18,8 @@ export interface EngineParts {
   isBusy(error: unknown): boolean;
   /** calls back whenever the database may have changed, in this process or another */
   listen(onMaybe: () => void): () => void;
-  /** tells other processes, inside the transaction, that it takes this number */
-  announce(tx: Tx, change: number): Promise<void>;
+  /** tells other processes, inside the transaction, that it takes this number; null where they see it by themselves */
+  readonly announce: ((tx: Tx, change: number) => Promise<void>) | null;
   /** a copy to go back to, made before migrations change what is there */
   backup(label: string): Promise<void>;
   close(): Promise<void>;

@@ -29,7 +29,7 @@ export function openSqlite(home: string): EngineParts {
     read: (fn) => reader.transaction().execute(fn),
     isBusy: (error) => error instanceof Error && 'errcode' in error && (Number(error.errcode) & 0xff) === SQLITE_BUSY,
     listen: (onMaybe) => poll(file, onMaybe),
-    announce: () => Promise.resolve(),
+    announce: null,
     backup: (label) => backupInto(write, home, label),
     async close() {
       await writer.destroy();
