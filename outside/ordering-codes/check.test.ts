@@ -4,7 +4,11 @@ import { test } from 'node:test';
 import { decodeOrderingCode } from '#core/part/decode.ts';
 import { decimal, multiply, toNumber } from '#core/quantity/decimal.ts';
 
-const rows = readFileSync(new URL('./data/mpn-examples.csv', import.meta.url), 'utf8').trim().split('\n').slice(1).map((line) => line.split(','));
+const rows = readFileSync(new URL('./data/mpn-examples.csv', import.meta.url), 'utf8')
+  .trim()
+  .split(/\r?\n/)
+  .slice(1)
+  .map((line) => line.split(','));
 
 void test('each of the 130 ordering codes decodes to what the source prints', () => {
   assert.equal(rows.length, 130);
@@ -17,7 +21,12 @@ void test('each of the 130 ordering codes decodes to what the source prints', ()
     assert.equal(fact('package'), imperial, `${mpn}: size`);
     assert.equal(fact('voltage'), voltage ? decimal(voltage) : null, `${mpn}: voltage`);
     assert.equal(fact('dielectric'), dielectric || null, `${mpn}: dielectric`);
-    if (Number(value) > 0) assert.deepEqual([fact('tolerance-low'), fact('tolerance-high')].map((one) => one && toNumber(decimal(one))), printed(tolerance), `${mpn}: tolerance`);
+    if (Number(value) > 0)
+      assert.deepEqual(
+        [fact('tolerance-low'), fact('tolerance-high')].map((one) => one && toNumber(decimal(one))),
+        printed(tolerance),
+        `${mpn}: tolerance`,
+      );
   }
 });
 

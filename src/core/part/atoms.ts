@@ -1,5 +1,6 @@
 import { leadingRkmAt, quantityAt, type Quantity } from '#core/quantity/quantity.ts';
-import { packageAt, type PackageReading } from './package.ts';
+import { packageAt } from './package.ts';
+import type { PackageReading } from './sizes.ts';
 import { foldWords, wordAt, type WordMeaning } from './words.ts';
 
 /** A piece of a text that was understood, or one that was not. Places are [start, end) in the text. */
@@ -10,6 +11,7 @@ export type Atom = { readonly start: number; readonly end: number } & (
   | { readonly type: 'word'; readonly meaning: WordMeaning }
   | { readonly type: 'dielectric'; readonly name: string }
   | { readonly type: 'thread'; readonly thread: string; readonly length: string | null }
+  | { readonly type: 'size' }
   | { readonly type: 'grid'; readonly rows: number; readonly columns: number }
   | { readonly type: 'break'; readonly mark: string }
   | { readonly type: 'unknown'; readonly text: string }
@@ -18,7 +20,18 @@ export type Atom = { readonly start: number; readonly end: number } & (
 type Recogniser = (text: string, start: number, folded: string) => Atom | null;
 
 /** In this order; the first that knows the place takes it. A new sort of thing is a new row. */
-const RECOGNISERS: readonly Recogniser[] = [threadAt, dielectricAt, gridAt, asymmetricAt, packageFor, quantityFor, wordFor];
+const RECOGNISERS: readonly Recogniser[] = [
+  threadAt,
+  dielectricAt,
+  fuseAt,
+  timesAt,
+  sizeAt,
+  gridAt,
+  asymmetricAt,
+  packageFor,
+  quantityFor,
+  wordFor,
+];
 
 /** Splits a plain text into atoms from left to right. In a value, a letter may stand first for the point: `R47`. */
 export function atomsOf(text: string, value = false): Atom[] {
@@ -28,7 +41,8 @@ export function atomsOf(text: string, value = false): Atom[] {
   while (i < text.length) {
     const char = text[i] ?? '';
     if (!startsAtom(text, i)) {
-      if (/[,;:()|[\]]/.test(char) || (char === '-' && text[i - 1] === ' ' && text[i + 1] === ' ')) atoms.push({ type: 'break', mark: char, start: i, end: i + 1 });
+      if (/[,;:()|[\]]/.test(char) || (char === '-' && text[i - 1] === ' ' && text[i + 1] === ' '))
+        atoms.push({ type: 'break', mark: char, start: i, end: i + 1 });
       i++;
       continue;
     }
@@ -43,11 +57,20 @@ function startsAtom(text: string, i: number): boolean {
   const code = text.charCodeAt(i);
   if (isWordCode(code)) return true;
   if (!isWordCode(text.charCodeAt(i + 1)) && !/[±+<>=~-]/.test(text[i] ?? '')) return false;
-  return /[.±+-]/.test(text[i] ?? '') && /^(?:[±]\s?|\+\/?-\s?|[+-]|)[.,]?\d/.test(text.slice(i, i + 6)) && !isWordCode(text.charCodeAt(i - 1));
+  return (
+    /[.±+-]/.test(text[i] ?? '') &&
+    /^(?:[±]\s?|\+\/?-\s?|[+-]|)[.,]?\d/.test(text.slice(i, i + 6)) &&
+    !isWordCode(text.charCodeAt(i - 1))
+  );
 }
 
 function isWordCode(code: number): boolean {
-  return (code >= 48 && code <= 57) || (code >= 65 && code <= 90) || (code >= 97 && code <= 122) || code >= 0xb5;
+  return (
+    (code >= 48 && code <= 57) ||
+    (code >= 65 && code <= 90) ||
+    (code >= 97 && code <= 122) ||
+    (code >= 0xb5 && !(code >= 0x2010 && code <= 0x2bff && code !== 0x2103) && code !== 0xd7 && code !== 0xf7 && code !== 0xfffd)
+  );
 }
 
 function recognise(text: string, start: number, folded: string, value: boolean): Atom {
@@ -62,8 +85,27 @@ function recognise(text: string, start: number, folded: string, value: boolean):
   return { type: 'unknown', text: text.slice(start, end), start, end };
 }
 
-const THREAD = /M(\d{1,2}(?:[.,]\d)?)(?:\s?[xX*]\s?(0[.,]\d{1,2}))?(?:\s?[xX*-]\s?(\d{1,3}(?:[.,]\d)?)(?:\s?mm)?)?(?![A-Za-z0-9])/y;
-const THREADS: ReadonlySet<string> = new Set(['1', '1.2', '1.4', '1.6', '2', '2.2', '2.5', '3', '3.5', '4', '5', '6', '8', '10', '12', '14', '16']);
+const THREAD =
+  /M(\d{1,2}(?:[.,]\d)?)(?:\s?[xX*]\s?(0[.,]\d{1,2}))?(?:\s?[xX*-]\s?(\d{1,3}(?:[.,]\d)?)(?:\s?mm)?)?(?![A-Za-z0-9])/y;
+const THREADS: ReadonlySet<string> = new Set([
+  '1',
+  '1.2',
+  '1.4',
+  '1.6',
+  '2',
+  '2.2',
+  '2.5',
+  '3',
+  '3.5',
+  '4',
+  '5',
+  '6',
+  '8',
+  '10',
+  '12',
+  '14',
+  '16',
+]);
 
 function threadAt(text: string, start: number): Atom | null {
   if (text[start] !== 'M') return null;
@@ -72,10 +114,17 @@ function threadAt(text: string, start: number): Atom | null {
   const size = match?.[1]?.replace(',', '.');
   if (!match || size === undefined || !THREADS.has(size)) return null;
   const pitch = match[2] ? `x${match[2].replace(',', '.')}` : '';
-  return { type: 'thread', thread: `M${size}${pitch}`, length: match[3]?.replace(',', '.') ?? null, start, end: start + match[0].length };
+  return {
+    type: 'thread',
+    thread: `M${size}${pitch}`,
+    length: match[3]?.replace(',', '.') ?? null,
+    start,
+    end: start + match[0].length,
+  };
 }
 
-const DIELECTRIC = /(?:([XYZ][2-9][ABCDEFPRSTUVL])|(C0G|COG|CG0|NP0|NPO|CG)|(U2J|U1G|P2G|P2H|R2H|S2H|S2L|T2H|M7G|B2G|P3K|R3L|U2K|SL|CH|CK|UJ|X7RV))(?![A-Za-z0-9])/iy;
+const DIELECTRIC =
+  /(?:([XYZ][2-9][ABCDEFPRSTUVL])|(C0G|COG|CG0|NP0|NPO|CG)|(U2J|U1G|P2G|P2H|R2H|S2H|S2L|T2H|M7G|B2G|P3K|R3L|U2K|SL|CH|CK|UJ|X7RV))(?![A-Za-z0-9])/iy;
 
 /** EIA-198 codes; `NP0`, `NPO`, `COG` and `CG` are one. Two letters alone count only in capitals. */
 function dielectricAt(text: string, start: number): Atom | null {
@@ -87,6 +136,37 @@ function dielectricAt(text: string, start: number): Atom | null {
   if (written.length === 2 && written !== written.toUpperCase()) return null;
   const name = match[2] ? 'C0G' : written.toUpperCase();
   return { type: 'dielectric', name, start, end: start + written.length };
+}
+
+const TIMES = /\d\s?[xX]\s?(?=\d+(?:[.,]\d+)?\s?[kKMRΩ](?![A-Za-z]))/y;
+
+/** `4x10k`: the count of elements before the value. */
+function timesAt(text: string, start: number): Atom | null {
+  TIMES.lastIndex = start;
+  const match = TIMES.exec(text);
+  return match ? { type: 'size', start, end: start + match[0].length } : null;
+}
+
+const FUSE = /(?:F|T|M|FF|TT)(?=\d+(?:[.,]\d+)?\s?m?A(?![A-Za-z0-9]))/y;
+
+/** `T1A`, `F500mA`: the characteristic of a fuse before its current (IEC 60127). */
+function fuseAt(text: string, start: number): Atom | null {
+  if (!/[FTM]/.test(text[start] ?? '')) return null;
+  FUSE.lastIndex = start;
+  const letters = FUSE.exec(text)?.[0];
+  const quantity = letters ? quantityAt(text, start + letters.length) : null;
+  return quantity ? { type: 'quantity', quantity, start, end: quantity.end } : null;
+}
+
+const SIZE =
+  /\d+(?:[.,]\d+)?(?:\s?[xX*]\s?\d+(?:[.,]\d+)?){1,2}\s?(?:mm|cm|MM|CM)(?![A-Za-z])|\d+(?:[.,]\d+)?(?:[xX*]\d+(?:[.,]\d+)?){2}(?![\dA-Za-z])/y;
+
+/** `6x6 mm`, `5,5x2,1mm`, `100x60x25`: outer measures, which are no values. */
+function sizeAt(text: string, start: number): Atom | null {
+  if (!/\d/.test(text[start] ?? '')) return null;
+  SIZE.lastIndex = start;
+  const match = SIZE.exec(text);
+  return match ? { type: 'size', start, end: start + match[0].length } : null;
 }
 
 const GRID = /(\d{1,2})\s?[xX*]\s?(\d{1,2})(?:-?pins?|-?[pP])?(?![\d.,A-Za-z]|\s?(?:mm|x\s?\d|cm|bit))/y;
@@ -101,7 +181,8 @@ function gridAt(text: string, start: number): Atom | null {
   return rows >= 1 && rows <= 8 && columns >= 1 ? { type: 'grid', rows, columns, start, end: start + match[0].length } : null;
 }
 
-const ASYMMETRIC = /\+\s?(\d+(?:[.,]\d+)?)\s?(%|[pnu]F)?\s?[/,]?\s?-\s?(\d+(?:[.,]\d+)?)\s?(%|[pnu]F)|-\s?(\d+(?:[.,]\d+)?)\s?(%|[pnu]F)?\s?[/,]?\s?\+\s?(\d+(?:[.,]\d+)?)\s?(%|[pnu]F)/y;
+const ASYMMETRIC =
+  /\+\s?(\d+(?:[.,]\d+)?)\s?(%|[pnu]F)?\s?[/,]?\s?-\s?(\d+(?:[.,]\d+)?)\s?(%|[pnu]F)|-\s?(\d+(?:[.,]\d+)?)\s?(%|[pnu]F)?\s?[/,]?\s?\+\s?(\d+(?:[.,]\d+)?)\s?(%|[pnu]F)/y;
 
 /** `+80/-20%`, `-20+80 %`. */
 function asymmetricAt(text: string, start: number): Atom | null {
@@ -110,7 +191,14 @@ function asymmetricAt(text: string, start: number): Atom | null {
   const match = ASYMMETRIC.exec(text);
   if (!match) return null;
   const [high = '', low = ''] = match[1] ? [match[1], match[3]] : [match[7], match[5]];
-  return { type: 'asymmetric', high: high.replace(',', '.'), low: low.replace(',', '.'), unit: match[4] ?? match[8] ?? '%', start, end: start + match[0].length };
+  return {
+    type: 'asymmetric',
+    high: high.replace(',', '.'),
+    low: low.replace(',', '.'),
+    unit: match[4] ?? match[8] ?? '%',
+    start,
+    end: start + match[0].length,
+  };
 }
 
 function packageFor(text: string, start: number): Atom | null {

@@ -4,7 +4,8 @@ import { atomsOf, type Atom } from './atoms.ts';
 import { decodeOrderingCode, type Decoded } from './decode.ts';
 import { familyKind } from './families.ts';
 import type { ReadField } from './hints.ts';
-import { packageAt, readFootprint, type FootprintReading } from './package.ts';
+import { readFootprint, type FootprintReading } from './footprint.ts';
+import { packageAt } from './package.ts';
 import type { Kind } from './part.ts';
 
 /** A maker's part number that was known by its grammar or its series. */
@@ -44,7 +45,7 @@ function without(text: string, codes: readonly Code[]): string {
 }
 
 const BLOCK = /[A-Za-z0-9][^\s;|()"[\]]*/g;
-const APART = /(?<![A-Za-z0-9])([A-Z]{1,4}|[123][NS][ABCDJK]?) (\d{2,4})(?: ?([A-Z]{1,2}))?(?![A-Za-z0-9])/g;
+const APART = /(?<![A-Za-z0-9])([A-Z]{1,4}|[123][NS][ABCDJK]?|74[A-Z]{1,4}) (\d{2,5})(?: ?([A-Z]{1,2}))?(?![A-Za-z0-9])/g;
 
 function codesOf(text: string): Code[] {
   const codes: Code[] = [];
@@ -78,6 +79,7 @@ function codeOf(block: string, start: number): Code | null {
 function isValue(block: string): boolean {
   const quantity = quantityAt(block, 0);
   if (!quantity || quantity.form === 'bare' || quantity.end !== block.length) return false;
+  if (quantity.unit === 'W' && Number(quantity.value) >= 1000) return false; // a trimmer of the 3296W style
   return quantity.form !== 'rkm' || !/^7[89][LM]|^\d{1,2}N\d/.test(block);
 }
 
@@ -87,7 +89,8 @@ export function withoutPackage(block: string): string {
     if (!/[-_/]/.test(block[i - 1] ?? '')) continue;
     const found = packageAt(block, i);
     if (found && !found.bare && block.slice(found.end).length <= 4 && found.end - i > 2) return block.slice(0, i - 1);
-    if (/^(?:(?:NPN|PNP|SMD|THT|SOT|DIL|DIP|SO)(?![A-Za-z0-9])|[A-ZÄÖÜ]?[a-zäöüß]{3,}(?!\d))/.test(block.slice(i))) return block.slice(0, i - 1);
+    if (/^(?:(?:NPN|PNP|SMD|THT|SOT|DIL|DIP|SO)(?![A-Za-z0-9])|[A-ZÄÖÜ]?[a-zäöüß]{3,}(?!\d))/.test(block.slice(i)))
+      return block.slice(0, i - 1);
   }
   return block;
 }
@@ -99,7 +102,8 @@ function apart(text: string): Code[] {
   for (let match = APART.exec(text); match; match = APART.exec(text)) {
     const [all, letters = '', digits = '', tail = ''] = match;
     const kind = familyKind(letters + digits);
-    if (kind !== null && digits.length >= 3) codes.push({ text: letters + digits + tail, kind, decoded: null, start: match.index, end: match.index + all.length });
+    if (kind !== null && !isValue(digits + tail) && (digits.length >= 3 || letters.length >= 3))
+      codes.push({ text: letters + digits + tail, kind, decoded: null, start: match.index, end: match.index + all.length });
   }
   return codes;
 }

@@ -19,14 +19,30 @@ export interface KindReading {
 
 /** How far the words of a cell are to be trusted for what the part is. */
 const WEIGHTS: Readonly<Record<ReadField | 'text', number>> = {
-  category: 9, text: 7, description: 7, value: 6, device: 4, partNumber: 4, technology: 3, package: 3, footprint: 0, context: 3,
-  maker: 0, tolerance: 0, voltage: 0, power: 0, current: 0, dielectric: 0, supplierNumber: 0,
+  category: 9,
+  text: 7,
+  description: 7,
+  value: 6,
+  device: 4,
+  partNumber: 4,
+  technology: 3,
+  package: 3,
+  footprint: 0,
+  context: 3,
+  maker: 0,
+  tolerance: 0,
+  voltage: 0,
+  power: 0,
+  current: 0,
+  dielectric: 0,
+  supplierNumber: 0,
 };
 const LETTERS: ReadonlyMap<string, readonly (readonly [Kind, number])[]> = refTable();
 
 function refTable(): Map<string, [Kind, number][]> {
   const table = new Map<string, [Kind, number][]>();
-  for (const [letters, kind, weight] of REF_ROWS) for (const one of letters.split(' ')) table.set(one, [...(table.get(one) ?? []), [kind, weight]]);
+  for (const [letters, kind, weight] of REF_ROWS)
+    for (const one of letters.split(' ')) table.set(one, [...(table.get(one) ?? []), [kind, weight]]);
   return table;
 }
 
@@ -83,9 +99,19 @@ function cellEvidence(evidence: Evidence, cell: Cell): void {
       if (unit === '' || !units.has(unit)) atomEvidence(evidence, atom);
       units.add(unit);
     }
-    if (cell.field === 'value' && cell.atoms[0]?.type === 'quantity' && cell.atoms[0].quantity.unit === 'Hz') add(evidence, 'crystal', 3);
+    if (cell.field === 'value' && cell.atoms[0]?.type === 'quantity' && cell.atoms[0].quantity.unit === 'Hz')
+      add(evidence, 'crystal', 3);
+    if (cell.field === 'value') valueEvidence(evidence, cell);
     if (BATTERY_SIZES.test(cell.text)) add(evidence, 'battery', 1);
   }
+}
+
+/** What only a value cell tells: a colour alone is an LED's, `3V6` a zener's, 32.768 a watch crystal's. */
+function valueEvidence(evidence: Evidence, cell: Cell): void {
+  const [first] = cell.atoms;
+  if (first?.type === 'word' && first.meaning.facts.some(([fact]) => fact === 'colour')) add(evidence, 'led', 2.6);
+  if (first?.type === 'quantity' && first.quantity.unit === 'V' && first.quantity.form === 'rkm') add(evidence, 'zener', 2.6);
+  if (/^\s*32[.,]?768/.test(cell.text)) add(evidence, 'crystal', 4);
 }
 
 function codeEvidence(evidence: Evidence, cell: Cell): void {
@@ -93,7 +119,8 @@ function codeEvidence(evidence: Evidence, cell: Cell): void {
   if (!first) return;
   const aside = cell.atoms.some((atom) => atom.type === 'word' && atom.meaning.aside && atom.start < first.start);
   const weight = first.decoded ? 9 : cell.field === 'description' && first.start > 0 ? 5 : 6;
-  if (cell.field !== 'footprint' && cell.field !== 'package') add(evidence, first.kind, aside ? weight * 0.2 : cell.field === 'device' ? 3 : weight);
+  if (cell.field !== 'footprint' && cell.field !== 'package')
+    add(evidence, first.kind, aside ? weight * 0.2 : cell.field === 'device' ? 3 : weight);
 }
 
 interface Found {
@@ -137,15 +164,23 @@ function kindWords(atoms: readonly Atom[]): Found[] {
   return found;
 }
 
-const UNIT_KINDS: Readonly<Record<string, readonly [Kind, number]>> = { F: ['capacitor', 5], H: ['inductor', 5], ohm: ['resistor', 2], Hz: ['crystal', 1], Ah: ['battery', 5] };
+const UNIT_KINDS: Readonly<Record<string, readonly [Kind, number]>> = {
+  F: ['capacitor', 5],
+  H: ['inductor', 5],
+  ohm: ['resistor', 2],
+  Hz: ['crystal', 1],
+  Ah: ['battery', 5],
+};
 
 function atomEvidence(evidence: Evidence, atom: Atom): void {
   if (atom.type === 'quantity') quantityEvidence(evidence, atom);
   else if (atom.type === 'dielectric') add(evidence, 'capacitor', 3);
   else if (atom.type === 'grid') add(evidence, 'header', 2);
   else if (atom.type === 'thread') add(evidence, 'mechanical', 1);
-  else if (atom.type === 'package' && /^(?:DIP|SOIC|TSSOP|SSOP|QF[NP]|[LT]QFP|MSOP|PLCC|BGA)/.test(atom.reading.name)) add(evidence, 'ic', 1.5);
-  else if (atom.type === 'package' && /^(?:SO[TD]-|TO-|DO-)/.test(atom.reading.name)) add(evidence, atom.reading.name.startsWith('T') || atom.reading.name.startsWith('SOT') ? 'transistor' : 'diode', 0.5);
+  else if (atom.type === 'package' && /^(?:DIP|SOIC|TSSOP|SSOP|QF[NP]|[LT]QFP|MSOP|PLCC|BGA)/.test(atom.reading.name))
+    add(evidence, 'ic', 1.5);
+  else if (atom.type === 'package' && /^(?:SO[TD]-|TO-|DO-)/.test(atom.reading.name))
+    add(evidence, atom.reading.name.startsWith('T') || atom.reading.name.startsWith('SOT') ? 'transistor' : 'diode', 0.5);
 }
 
 function quantityEvidence(evidence: Evidence, atom: Extract<Atom, { type: 'quantity' }>): void {
@@ -180,4 +215,3 @@ function inherited(evidence: Evidence, kind: Kind): number {
 export function related(a: Kind, b: Kind): boolean {
   return a === b || PARENT[a] === b || PARENT[b] === a || (PARENT[a] !== undefined && PARENT[a] === PARENT[b]);
 }
-

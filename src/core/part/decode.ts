@@ -36,7 +36,9 @@ function factsOf(row: OrderingCodeRow, groups: Groups): Fact[] {
   };
   const value = valueOf(row, groups);
   add('value', value, row.kind === 'capacitor' ? 'F' : row.kind === 'zener' ? 'V' : 'ohm');
-  const tolerance = groups['tolerance'] ? readToleranceLetter(groups['tolerance'], row.kind === 'capacitor' ? value : null) : null;
+  const tolerance = groups['tolerance']
+    ? readToleranceLetter(groups['tolerance'], row.kind === 'capacitor' ? value : null)
+    : null;
   if (tolerance && value !== decimal(0)) {
     add('tolerance-low', tolerance.low, tolerance.unit);
     add('tolerance-high', tolerance.high, tolerance.unit);

@@ -1,7 +1,23 @@
 /** Fields that a doubt can be about: those of the `read` contract. */
 export type DoubtField =
-  | 'refs' | 'quantity' | 'fitted' | 'kind' | 'value' | 'unit' | 'tolerance' | 'voltage' | 'power' | 'current'
-  | 'dielectric' | 'technology' | 'package' | 'partNumber' | 'maker' | 'location' | 'supplier' | 'row';
+  | 'refs'
+  | 'quantity'
+  | 'fitted'
+  | 'kind'
+  | 'value'
+  | 'unit'
+  | 'tolerance'
+  | 'voltage'
+  | 'power'
+  | 'current'
+  | 'dielectric'
+  | 'technology'
+  | 'package'
+  | 'partNumber'
+  | 'maker'
+  | 'location'
+  | 'supplier'
+  | 'row';
 
 /** Every doubt that the readers can have; `say/` holds the sentence of each. */
 export type DoubtCode =
@@ -25,8 +41,7 @@ export type DoubtCode =
   | 'quote-unclosed' // {row}
   | 'encoding-guessed' // {taken}
   | 'cells-uneven' // {row, expected, received}
-  | 'number-taken' // {number}
-  ;
+  | 'number-taken'; // {number}
 
 /** What a reader was not sure of, on one field. `span` is [start, end) in the text that was read. */
 export interface Doubt {

@@ -2,7 +2,14 @@ import { FAMILY_ROWS } from './families.data.ts';
 import type { Kind } from './part.ts';
 
 const BEGINNINGS = new Map<string, Kind>();
-for (const [kind, beginnings] of FAMILY_ROWS) for (const beginning of beginnings.split(' ')) BEGINNINGS.set(beginning, kind);
+const CLOSED = new Set<string>();
+for (const [kind, beginnings] of FAMILY_ROWS) {
+  for (const written of beginnings.split(' ')) {
+    const beginning = written.replace('!', '');
+    BEGINNINGS.set(beginning, kind);
+    if (beginning !== written) CLOSED.add(beginning);
+  }
+}
 const LONGEST = Math.max(...[...BEGINNINGS.keys()].map((beginning) => beginning.length));
 
 /**
@@ -13,8 +20,9 @@ export function familyKind(block: string): Kind | null {
   const upper = block.toUpperCase();
   if (!/[A-Z]/.test(upper) || !/\d/.test(upper)) return null;
   for (let length = Math.min(LONGEST, upper.length); length >= 2; length--) {
-    const kind = BEGINNINGS.get(upper.slice(0, length));
-    if (kind && goesOn(upper, length)) return kind;
+    const beginning = upper.slice(0, length);
+    const kind = BEGINNINGS.get(beginning);
+    if (kind && goesOn(upper, length) && !(CLOSED.has(beginning) && /\d/.test(upper[length] ?? ''))) return kind;
   }
   return null;
 }

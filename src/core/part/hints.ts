@@ -2,8 +2,19 @@ import type { Kind } from './part.ts';
 
 /** What a column or cell of a row is about, as far as a part is concerned. */
 export const READ_FIELDS = [
-  'value', 'footprint', 'package', 'partNumber', 'maker', 'description', 'tolerance', 'voltage', 'power', 'current',
-  'dielectric', 'technology', 'category',
+  'value',
+  'footprint',
+  'package',
+  'partNumber',
+  'maker',
+  'description',
+  'tolerance',
+  'voltage',
+  'power',
+  'current',
+  'dielectric',
+  'technology',
+  'category',
   'device', // name of a symbol in a parts library: evidence of kind and package, rarely a part number
   'supplierNumber', // read only for a maker's ordering code that stands in the wrong column
   'context', // a section heading, the title of the file or of the column: states facts for every row under it

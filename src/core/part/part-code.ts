@@ -6,7 +6,19 @@ import { KIND_ROWS } from './kinds.data.ts';
 import { numberFact, wordFact, type FactKey, type Kind, type NumericFact, type Part, type WordFact } from './part.ts';
 
 const TECHNOLOGIES: Readonly<Record<string, string>> = {
-  electrolytic: 'EL', tantalum: 'TA', film: 'FI', polymer: 'PO', supercap: 'SC', mica: 'MI', 'thin-film': 'THIN', 'metal-film': 'MF', 'metal-oxide': 'MO', carbon: 'CF', wirewound: 'WW', ceramic: 'CER', 'thick-film': 'THICK',
+  electrolytic: 'EL',
+  tantalum: 'TA',
+  film: 'FI',
+  polymer: 'PO',
+  supercap: 'SC',
+  mica: 'MI',
+  'thin-film': 'THIN',
+  'metal-film': 'MF',
+  'metal-oxide': 'MO',
+  carbon: 'CF',
+  wirewound: 'WW',
+  ceramic: 'CER',
+  'thick-film': 'THICK',
 };
 /** Kinds that are told apart by their facts alone: a maker's number adds nothing to them once value and package are known. */
 const BY_FACTS: ReadonlySet<Kind> = new Set(['resistor', 'resistor-network', 'capacitor']);
@@ -100,5 +112,10 @@ function partNumberCode(part: Part): string | null {
 
 /** A part of which nothing is known but its text is named by it. */
 function namedBy(text: string): string {
-  return text.normalize('NFC').toUpperCase().replaceAll(/[^\p{L}\p{N}]+/gu, '-').replaceAll(/^-|-$/g, '').slice(0, 40);
+  return text
+    .normalize('NFC')
+    .toUpperCase()
+    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
+    .replaceAll(/^-|-$/g, '')
+    .slice(0, 40);
 }

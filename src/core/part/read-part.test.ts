@@ -7,7 +7,9 @@ import { readPart } from './read-part.ts';
 /** `kind value unit | facts` of a reading, and its doubts. */
 function read(text: string, hints?: PartHints): string {
   const { part, doubts } = readPart(text, hints);
-  const facts = Object.values(part.facts).filter((fact) => fact?.origin === 'stated').map((fact) => `${fact?.key}=${fact?.value}`);
+  const facts = Object.values(part.facts)
+    .filter((fact) => fact?.origin === 'stated')
+    .map((fact) => `${fact?.key}=${fact?.value}`);
   return [part.kind, ...facts, ...doubts.map((doubt) => `?${doubt.field}:${doubt.code}`)].join(' ');
 }
 
@@ -18,14 +20,49 @@ function says(text: string, ...wanted: string[]): void {
 
 void test('a description states kind, value, tolerance, ratings and size', () => {
   says('RES SMD 8.2K OHM 1% 1/8W 0805', 'resistor', 'value=82e2', 'tolerance-low=1e-2', 'power=125e-3', 'package=0805');
-  says('CAP CER 2.2UF 16V X5R 0603', 'capacitor', 'value=22e-7', 'voltage=16e0', 'dielectric=X5R', 'technology=ceramic', 'package=0603');
+  says(
+    'CAP CER 2.2UF 16V X5R 0603',
+    'capacitor',
+    'value=22e-7',
+    'voltage=16e0',
+    'dielectric=X5R',
+    'technology=ceramic',
+    'package=0603',
+  );
   says('CRYSTAL 12MHZ 18PF HC49/US', 'crystal', 'value=12e6', 'package=HC-49US');
-  says('3n3/100V/C0G/1206/5%', 'capacitor', 'value=33e-10', 'voltage=1e2', 'dielectric=C0G', 'package=1206', 'tolerance-high=5e-2');
+  says(
+    '3n3/100V/C0G/1206/5%',
+    'capacitor',
+    'value=33e-10',
+    'voltage=1e2',
+    'dielectric=C0G',
+    'package=1206',
+    'tolerance-high=5e-2',
+  );
 });
 
 void test('words of the trade are known in the languages of Europe and in Japanese', () => {
-  for (const text of ['Metallschichtwiderstand 4,7 kΩ', 'Résistance 4,7 kΩ', 'Resistencia 4k7', 'Resistenza 4k7', 'Weerstand 4k7', 'Vastus 4k7', 'Motstånd 4k7', '抵抗 4.7kΩ']) says(text, 'resistor', 'value=47e2');
-  for (const text of ['Keramikkondensator 100nF', 'Condensateur céramique 100 nF', 'Condensatore ceramico 100nF', 'Condensador cerámico 0,1 µF', 'Keramische condensator 100n', 'Kondensaattori 100nF', 'コンデンサ 0.1μF']) says(text, 'capacitor', 'value=1e-7');
+  for (const text of [
+    'Metallschichtwiderstand 4,7 kΩ',
+    'Résistance 4,7 kΩ',
+    'Resistencia 4k7',
+    'Resistenza 4k7',
+    'Weerstand 4k7',
+    'Vastus 4k7',
+    'Motstånd 4k7',
+    '抵抗 4.7kΩ',
+  ])
+    says(text, 'resistor', 'value=47e2');
+  for (const text of [
+    'Keramikkondensator 100nF',
+    'Condensateur céramique 100 nF',
+    'Condensatore ceramico 100nF',
+    'Condensador cerámico 0,1 µF',
+    'Keramische condensator 100n',
+    'Kondensaattori 100nF',
+    'コンデンサ 0.1μF',
+  ])
+    says(text, 'capacitor', 'value=1e-7');
 });
 
 void test('the head of a description says the kind, the rest narrows it', () => {
@@ -55,7 +92,8 @@ void test('a printed code is read only where no value can look so', () => {
 });
 
 void test('a range or a list of values states none', () => {
-  for (const text of ['Elko 470, 1000 uF', 'Widerstand zwischen 10 Ohm und 1 MOhm', 'pot 10k to 50k', 'resistor 20-50 ohm']) assert.match(read(text), /^[a-z]+( technology=\S+)? \?value:range$/, text);
+  for (const text of ['Elko 470, 1000 uF', 'Widerstand zwischen 10 Ohm und 1 MOhm', 'pot 10k to 50k', 'resistor 20-50 ohm'])
+    assert.match(read(text), /^[a-z]+( technology=\S+)? \?value:range$/, text);
 });
 
 void test('what only an ordering code says is decoded, not stated', () => {
@@ -67,12 +105,24 @@ void test('what only an ordering code says is decoded, not stated', () => {
 
 void test('two places that disagree give a doubt on the field', () => {
   assert.match(read('', { refs: ['R1'], fields: { value: '10k', description: 'RES 12K OHM 5% 0603' } }), /\?value:conflict/);
-  assert.match(read('', { refs: ['R1'], fields: { value: '10k', footprint: 'R0603', description: 'RES 10K OHM 0805' } }), /package=0603.*\?package:conflict/);
+  assert.match(
+    read('', { refs: ['R1'], fields: { value: '10k', footprint: 'R0603', description: 'RES 10K OHM 0805' } }),
+    /package=0603.*\?package:conflict/,
+  );
 });
 
 void test('a value that names a use is no value', () => {
-  assert.equal(read('', { refs: ['D3'], fields: { value: '12V', footprint: 'LED_SMD:LED_0805_2012Metric' } }), 'led package=0805');
-  assert.equal(read('', { refs: ['J2'], fields: { value: 'Motor 24V', footprint: 'Connector_PinHeader_2.54mm:PinHeader_1x02_P2.54mm_Vertical' } }).split(' ')[0], 'header');
+  assert.equal(
+    read('', { refs: ['D3'], fields: { value: '12V', footprint: 'LED_SMD:LED_0805_2012Metric' } }),
+    'led package=0805',
+  );
+  assert.equal(
+    read('', {
+      refs: ['J2'],
+      fields: { value: 'Motor 24V', footprint: 'Connector_PinHeader_2.54mm:PinHeader_1x02_P2.54mm_Vertical' },
+    }).split(' ')[0],
+    'header',
+  );
 });
 
 void test('reading never throws, and says the same each time', () => {

@@ -37,9 +37,20 @@ export function readPart(text: string, hints: PartHints = {}): PartReading {
   const tolerance = settleTolerance(kind, cells, number as Decimal | null);
   const partNumber = kind === 'not-a-part' ? null : settlePartNumber(kind, cells);
   const maker = makerOf(cells);
-  const stated = [...words, ...value.facts, ...tolerance, ...ratings.facts, ...pack.facts, ...(partNumber ? [partNumber] : []), ...(maker ? [maker] : [])];
+  const stated = [
+    ...words,
+    ...value.facts,
+    ...tolerance,
+    ...ratings.facts,
+    ...pack.facts,
+    ...(partNumber ? [partNumber] : []),
+    ...(maker ? [maker] : []),
+  ];
   const facts = factTable(stated, decodedFacts(cells, kind));
-  return { part: { kind, facts, text: text.trim() || joined(cells) }, doubts: [...kindDoubts(reading, kind, cells), ...value.doubts, ...ratings.doubts, ...pack.doubts] };
+  return {
+    part: { kind, facts, text: text.trim() || joined(cells) },
+    doubts: [...kindDoubts(reading, kind, cells), ...value.doubts, ...ratings.doubts, ...pack.doubts],
+  };
 }
 
 function cellsOf(text: string, hints: PartHints): Cell[] {
@@ -48,23 +59,35 @@ function cellsOf(text: string, hints: PartHints): Cell[] {
   if (!fields || given.length === 0) return text.trim() === '' ? [] : [readCell('text', text)];
   const cells = given.map((field) => readCell(field, fields[field] ?? ''));
   // words under a header of part numbers are read as words
-  return cells.map((cell) => (cell.field === 'partNumber' && isDescription(cell) ? readCell('text', fields['partNumber'] ?? '') : cell));
+  return cells.map((cell) =>
+    cell.field === 'partNumber' && isDescription(cell) ? readCell('text', fields['partNumber'] ?? '') : cell,
+  );
 }
 
 function joined(cells: readonly Cell[]): string {
   return cells.map((cell) => cell.text.trim()).join(' ');
 }
 
-/** An inductor whose only value is in ohms is a ferrite bead; a link of no ohms is still a resistor. */
+/**
+ * An inductor whose only value is in ohms is a ferrite bead (`600R`, not `4R7`: that is a code in µH); what may be a potentiometer
+ * or a varistor and states volts alone is a varistor.
+ */
 function refined(kind: Kind, cells: readonly Cell[]): Kind {
-  if (kind !== 'inductor') return kind;
-  const units = cells.filter((cell) => cell.field === 'value' || cell.field === 'text').flatMap((cell) => cell.atoms.flatMap((atom) => (atom.type === 'quantity' ? [atom.quantity.unit] : [])));
-  return units.includes('ohm') && !units.includes('H') && units[0] === 'ohm' ? 'ferrite' : kind;
+  if (kind !== 'inductor' && kind !== 'potentiometer') return kind;
+  const quantities = cells
+    .filter((cell) => cell.field === 'value' || cell.field === 'text')
+    .flatMap((cell) => cell.atoms.flatMap((atom) => (atom.type === 'quantity' ? [atom.quantity] : [])));
+  const units = quantities.map((one) => one.unit);
+  if (kind === 'potentiometer') return units.length > 0 && units.every((unit) => unit === 'V') ? 'varistor' : kind;
+  const [first] = quantities;
+  return first?.unit === 'ohm' && !units.includes('H') && (first.form !== 'rkm' || Number(first.value) >= 10) ? 'ferrite' : kind;
 }
 
 function makerOf(cells: readonly Cell[]): Fact | null {
   const text = cells.find((cell) => cell.field === 'maker')?.text.trim() ?? '';
-  return /^(?:|-|~|n\/?a|generic|any|various.*)$/i.test(text) ? null : { key: 'maker', value: text, unit: null, origin: 'stated' };
+  return /^(?:|-|~|n\/?a|generic|any|various.*)$/i.test(text)
+    ? null
+    : { key: 'maker', value: text, unit: null, origin: 'stated' };
 }
 
 /** The stated fact stands; where the text is silent the ordering code may speak. Of two facts of one key the first counts. */

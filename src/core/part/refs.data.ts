@@ -12,11 +12,11 @@ export const REF_ROWS: readonly (readonly [letters: string, kind: Kind, weight: 
   ['D CR DIODE', 'diode', 4], ['ZD DZ VZ', 'zener', 6], ['TVS', 'tvs', 6], ['LED LD', 'led', 6], ['DS DISP LCD OLED', 'display', 3],
   ['Q TRANS', 'transistor', 4], ['T', 'transistor', 2],
   ['U IC', 'ic', 4], ['VREG REG', 'regulator', 5], ['PS PWS', 'module', 4],
-  ['Y XTAL XT', 'crystal', 5], ['X Q', 'crystal', 1], ['OSC', 'oscillator', 6],
+  ['Y XTAL XT', 'crystal', 5], ['X', 'crystal', 2], ['Q', 'crystal', 1], ['OSC', 'oscillator', 6],
   ['J CON CONN JK USB X PL SK XS XP P SV K', 'connector', 3], ['JP', 'header', 3], ['TB XT', 'connector', 4], ['HDR', 'header', 6], ['H', 'mechanical', 1],
   ['S SW BTN PB KEY ENC', 'switch', 5], ['K RL RLY REL RY', 'relay', 4], ['F FU FUSE PF', 'fuse', 5],
   ['BT BAT BATT', 'battery', 5], ['B G', 'battery', 2], ['MK MIC', 'sensor', 5], ['BZ LS SP SPK BUZ', 'speaker', 5], ['TP', 'testpoint', 6],
   ['SJ JMP LK LINK', 'jumper', 5], ['FID FD FM PASS', 'not-a-part', 5], ['MH', 'not-a-part', 5], ['HW MP HS', 'mechanical', 4],
   ['W CBL', 'wire', 3], ['M MOT', 'other', 3], ['A', 'module', 1], ['SEN', 'sensor', 5], ['OK OPTO', 'ic', 5],
-  ['LOGO', 'not-a-part', 6], ['ANT AE E', 'other', 3], ['SSR', 'relay', 6],
+  ['LOGO', 'not-a-part', 6], ['ANT AE', 'other', 6], ['E', 'other', 3], ['MOD', 'module', 5], ['SSR', 'relay', 6],
 ];

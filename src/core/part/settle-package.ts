@@ -1,13 +1,33 @@
 import type { Cell } from './cell.ts';
 import type { Doubt } from './doubt.ts';
 import { PARENT } from './kinds.data.ts';
-import type { PackageReading } from './package.ts';
+import type { PackageReading } from './sizes.ts';
 import { BATTERY_SIZES, TANTALUM_CASES } from './packages.data.ts';
 import type { Fact, Kind } from './part.ts';
 import type { Settled } from './settle-value.ts';
 
 /** Kinds of which a bare four-digit number is a chip size. */
-const CHIPS: ReadonlySet<Kind> = new Set(['resistor', 'resistor-network', 'capacitor', 'inductor', 'ferrite', 'led', 'fuse', 'thermistor', 'varistor', 'jumper', 'diode', 'tvs', 'zener', 'crystal', 'oscillator', 'potentiometer', 'transformer']);
+const CHIPS: ReadonlySet<Kind> = new Set([
+  'resistor',
+  'resistor-network',
+  'capacitor',
+  'inductor',
+  'ferrite',
+  'led',
+  'fuse',
+  'thermistor',
+  'varistor',
+  'jumper',
+  'diode',
+  'tvs',
+  'zener',
+  'crystal',
+  'oscillator',
+  'potentiometer',
+  'transformer',
+]);
+/** `DIP switch`, `DIP socket`: without a count of pins the family says nothing of these. */
+const HOLDERS: ReadonlySet<Kind> = new Set(['switch', 'connector', 'header', 'relay', 'inductor', 'resistor-network']);
 const METRIC_NAMED: ReadonlySet<Kind> = new Set(['crystal', 'oscillator']);
 const TANTALUM: ReadonlySet<string> = new Set(TANTALUM_CASES.map(([metric]) => metric));
 
@@ -29,7 +49,9 @@ export function settlePackage(kind: Kind, technology: string | null, cells: read
   if (!first) return { facts: [], doubts: [] };
   const facts: Fact[] = [{ key: 'package', value: first.name, unit: null, origin: 'stated' }];
   const against = others.find((one) => one.place !== 'device' && one.place !== 'context' && differ(one.name, first.name));
-  const doubts: Doubt[] = against ? [{ field: 'package', code: 'conflict', args: { taken: first.name, other: against.name, place: against.place } }] : [];
+  const doubts: Doubt[] = against
+    ? [{ field: 'package', code: 'conflict', args: { taken: first.name, other: against.name, place: against.place } }]
+    : [];
   return { facts, doubts };
 }
 
@@ -47,15 +69,25 @@ function differ(a: string, b: string): boolean {
 function inCell(cell: Cell, kind: Kind, technology: string | null): string | null {
   if (cell.drawn) {
     const reading = cell.drawn;
-    const named: Named | null = reading.name === null ? null : { name: reading.name, ...(reading.of ? { of: reading.of } : {}), ...(reading.other ? { other: reading.other } : {}) };
-    if (named && counts(named, kind) && (cell.field !== 'device' || !/^\d{4}$/.test(named.name) || CHIPS.has(kind))) return spelled(named, kind, technology);
+    const named: Named | null =
+      reading.name === null
+        ? null
+        : { name: reading.name, ...(reading.of ? { of: reading.of } : {}), ...(reading.other ? { other: reading.other } : {}) };
+    if (named && counts(named, kind) && (cell.field !== 'device' || !/^\d{4}$/.test(named.name) || CHIPS.has(kind)))
+      return spelled(named, kind, technology);
     if (cell.field !== 'package') return null;
   }
   const readings = cell.atoms.flatMap((atom): PackageReading[] => (atom.type === 'package' ? [atom.reading] : []));
-  const sure = readings.find((reading) => !reading.bare && counts(reading, kind)) ?? readings.find((reading) => reading.bare && CHIPS.has(kind) && counts(reading, kind));
+  const sure =
+    readings.find(
+      (reading) =>
+        !reading.bare && counts(reading, kind) && (cell.field === 'package' || !HOLDERS.has(kind) || /\d/.test(reading.name)),
+    ) ?? readings.find((reading) => reading.bare && CHIPS.has(kind) && counts(reading, kind));
   if (sure && !(sure.bare && isBareValue(cell, sure))) return spelled(sure, kind, technology);
   if (kind === 'led') return diameter(cell);
-  return kind === 'battery' && !/holder|clip|halter|fach|box|socket/i.test(cell.text) ? (BATTERY_SIZES.exec(cell.text.toUpperCase())?.[1] ?? null) : null;
+  return kind === 'battery' && !/holder|clip|halter|fach|box|socket/i.test(cell.text)
+    ? (BATTERY_SIZES.exec(cell.text.toUpperCase())?.[1] ?? null)
+    : null;
 }
 
 function counts(named: Named, kind: Kind): boolean {

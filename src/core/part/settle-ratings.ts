@@ -1,5 +1,6 @@
 import { decimal, multiply, parseDecimal, type Decimal } from '#core/quantity/decimal.ts';
 import { quantityAt, type Quantity } from '#core/quantity/quantity.ts';
+import { writeQuantity } from '#core/quantity/write-quantity.ts';
 import { readToleranceLetter } from '#core/quantity/tolerance.ts';
 import type { Cell } from './cell.ts';
 import type { Doubt } from './doubt.ts';
@@ -9,9 +10,25 @@ import type { Fact, Kind } from './part.ts';
 import { toleranceFacts, type Settled } from './settle-value.ts';
 
 /** Kinds whose value cell names what they do on this board (`12V`, `USB`), not what they are. */
-const NAMED_BY_USE: ReadonlySet<Kind> = new Set(['connector', 'header', 'led', 'testpoint', 'switch', 'jumper', 'ic', 'module', 'sensor', 'display', 'regulator']);
+const NAMED_BY_USE: ReadonlySet<Kind> = new Set([
+  'connector',
+  'header',
+  'led',
+  'testpoint',
+  'switch',
+  'jumper',
+  'ic',
+  'module',
+  'sensor',
+  'display',
+  'regulator',
+]);
 
-const RATINGS: readonly (readonly [key: 'voltage' | 'power' | 'current', unit: string])[] = [['voltage', 'V'], ['power', 'W'], ['current', 'A']];
+const RATINGS: readonly (readonly [key: 'voltage' | 'power' | 'current', unit: string])[] = [
+  ['voltage', 'V'],
+  ['power', 'W'],
+  ['current', 'A'],
+];
 
 /** Voltage, power and current, as far as this kind has them: its own column first, then the value, then the description. */
 export function settleRatings(kind: Kind, cells: readonly Cell[]): Settled {
@@ -23,7 +40,8 @@ export function settleRatings(kind: Kind, cells: readonly Cell[]): Settled {
     const found = rating(kind, cells, key, unit);
     if (!found) continue;
     facts.push({ key, value: found.quantity.value, unit, origin: 'stated' });
-    if (key === 'voltage' && (found.quantity.note === 'ac' || found.quantity.note === 'dc')) facts.push({ key: 'voltage-kind', value: found.quantity.note, unit: null, origin: 'stated' });
+    if (key === 'voltage' && (found.quantity.note === 'ac' || found.quantity.note === 'dc'))
+      facts.push({ key: 'voltage-kind', value: found.quantity.note, unit: null, origin: 'stated' });
     if (found.doubt) doubts.push(found.doubt);
   }
   return { facts, doubts };
@@ -52,7 +70,15 @@ function rating(kind: Kind, cells: readonly Cell[], key: 'voltage' | 'power' | '
 function isRead(field: ReadField | 'text', kind: Kind, key: string): boolean {
   if (field === 'value') return !NAMED_BY_USE.has(kind);
   if (field === 'footprint' || field === 'package' || field === 'device') return kind === 'capacitor' && key === 'voltage';
-  return field === 'text' || field === 'description' || field === 'category' || field === 'context' || field === 'technology' || field === 'dielectric' || (field === 'partNumber' && key === 'voltage');
+  return (
+    field === 'text' ||
+    field === 'description' ||
+    field === 'category' ||
+    field === 'context' ||
+    field === 'technology' ||
+    field === 'dielectric' ||
+    (field === 'partNumber' && key === 'voltage')
+  );
 }
 
 const FRACTION = /^\s*(\d+)\s?\/\s?(\d+)\s*$/;
@@ -62,32 +88,79 @@ function inColumn(cell: Cell, key: string, unit: string): Quantity | null {
   const fraction = key === 'power' ? FRACTION.exec(cell.text) : null;
   if (fraction) return quantityAt(`${fraction[1]}/${fraction[2]}W`, 0);
   const quantities = cell.atoms.flatMap((atom) => (atom.type === 'quantity' ? [atom.quantity] : []));
-  const found = cell.atoms.find((atom) => atom.type === 'quantity' && (atom.quantity.unit === unit || atom.quantity.form === 'bare') && !ranged(cell.text, quantities, atom.quantity));
+  const found = cell.atoms.find(
+    (atom) =>
+      atom.type === 'quantity' &&
+      (atom.quantity.unit === unit || atom.quantity.form === 'bare') &&
+      !ranged(cell.text, quantities, atom.quantity),
+  );
   if (found?.type === 'quantity') return found.quantity;
   const size = cell.atoms.find((atom) => atom.type === 'package' && atom.reading.bare === true);
   const number = size ? parseDecimal(cell.text.slice(size.start, size.end)) : null;
-  return size && number ? { value: number, unit, form: 'bare', note: null, power: 0, letter: null, sign: '', other: null, start: size.start, end: size.end } : null;
+  return size && number
+    ? {
+        value: number,
+        unit,
+        form: 'bare',
+        note: null,
+        power: 0,
+        letter: null,
+        sign: '',
+        other: null,
+        start: size.start,
+        end: size.end,
+      }
+    : null;
 }
 
 function inText(cell: Cell, key: 'voltage' | 'power' | 'current', unit: string): Rating | null {
   const quantities = cell.atoms.flatMap((atom) => (atom.type === 'quantity' ? [atom.quantity] : []));
-  const fits = quantities.filter((one) => one.unit === unit && one.form !== 'rkm' && one.note !== 'out' && one.note !== 'other' && !isCondition(cell.text, one) && !ranged(cell.text, quantities, one));
+  const fits = quantities.filter(
+    (one) =>
+      one.unit === unit &&
+      one.form !== 'rkm' &&
+      one.note !== 'out' &&
+      one.note !== 'other' &&
+      !isCondition(cell.text, one) &&
+      !ranged(cell.text, quantities, one),
+  );
   const [first] = fits;
   if (!first || Number(first.value) === 0 || Number(first.value) > MOST[key]) return null;
-  const against = key === 'voltage' ? fits.find((one) => one.value !== first.value && one.note === first.note && first.note !== 'rating') : undefined;
-  const doubt: Doubt | null = against ? { field: key, code: 'two-readings', args: { text: cell.text.trim(), taken: first.value, other: against.value } } : null;
+  const against =
+    key === 'voltage'
+      ? fits.find((one) => one.value !== first.value && one.note === first.note && first.note !== 'rating')
+      : undefined;
+  const doubt: Doubt | null = against
+    ? {
+        field: key,
+        code: 'two-readings',
+        args: { text: cell.text.trim(), taken: writeQuantity(first.value, unit), other: writeQuantity(against.value, unit) },
+      }
+    : null;
   return { quantity: first, doubt };
 }
 
 /** `680 mΩ @ 10 V` is the condition of a measurement, `12 V input` the place where it is used. */
 function isCondition(text: string, quantity: Quantity): boolean {
-  if (quantity.unit === 'V' && /^\s*(?:in(?:put)?|out(?:put)?|rail|supply|bus|line|net|bias|logic|tolerant|level)\b|^[\s-]*(?:kompatib|compatib|Logik|Pegel|Eingang|Ausgang)/i.test(text.slice(quantity.end))) return true;
+  if (
+    quantity.unit === 'V' &&
+    /^\s*(?:in(?:put)?|out(?:put)?|rail|supply|bus|line|net|bias|logic|tolerant|level)\b|^[\s-]*(?:kompatib|compatib|Logik|Pegel|Eingang|Ausgang)/i.test(
+      text.slice(quantity.end),
+    )
+  )
+    return true;
   return /(?:@|\bat)\s*$/.test(text.slice(0, quantity.start));
 }
 
 function ranged(text: string, quantities: readonly Quantity[], one: Quantity): boolean {
   if (/^[\s-]*(?:-|~|…|\.{2,3}|to|bis)[\s~-]*\d/.test(text.slice(one.end))) return true;
-  return quantities.some((other) => other !== one && other.end <= one.start && (other.form === 'bare' || other.unit === one.unit) && /^[\s-]*(?:-|~|…|\.{2,3}|to|bis)[\s~-]*$/.test(text.slice(other.end, one.start)));
+  return quantities.some(
+    (other) =>
+      other !== one &&
+      other.end <= one.start &&
+      (other.form === 'bare' || other.unit === one.unit) &&
+      /^[\s-]*(?:-|~|…|\.{2,3}|to|bis)[\s~-]*$/.test(text.slice(other.end, one.start)),
+  );
 }
 
 const HUNDREDTH = decimal('0.01');
@@ -126,13 +199,15 @@ function toleranceIn(cell: Cell, kind: Kind): Fact[] {
     if (atom.type === 'asymmetric') return asymmetric(atom);
     if (atom.type !== 'quantity') continue;
     const { quantity } = atom;
-    if (quantity.unit === 'fraction' && Number(quantity.value) > 0 && !/[<>≤≥~]\s*$/.test(cell.text.slice(0, quantity.start))) return toleranceFacts(quantity.value, quantity.value, 'fraction');
+    if (quantity.unit === 'fraction' && Number(quantity.value) > 0 && !/[<>≤≥~]\s*$/.test(cell.text.slice(0, quantity.start)))
+      return toleranceFacts(quantity.value, quantity.value, 'fraction');
     if (quantity.unit === 'ppm' && (kind === 'crystal' || kind === 'oscillator')) {
       const fraction = multiply(quantity.value, MILLIONTH);
       return toleranceFacts(fraction, fraction, 'fraction');
     }
     const signed = quantity.sign === '±' || quantity.sign === '+/-' || quantity.sign === '+-';
-    if (signed && quantity.unit === KIND_ROWS[kind].value && quantity.unit !== undefined && quantity.unit !== null) return toleranceFacts(quantity.value, quantity.value, quantity.unit);
+    if (signed && quantity.unit === KIND_ROWS[kind].value && quantity.unit !== undefined && quantity.unit !== null)
+      return toleranceFacts(quantity.value, quantity.value, quantity.unit);
   }
   return [];
 }
@@ -140,5 +215,9 @@ function toleranceIn(cell: Cell, kind: Kind): Fact[] {
 function asymmetric(atom: Extract<Cell['atoms'][number], { type: 'asymmetric' }>): Fact[] {
   const scale = atom.unit === '%' ? HUNDREDTH : { pF: decimal('1e-12'), nF: decimal('1e-9'), uF: MILLIONTH }[atom.unit];
   if (scale === undefined) return [];
-  return toleranceFacts(multiply(decimal(atom.low), scale), multiply(decimal(atom.high), scale), atom.unit === '%' ? 'fraction' : 'F');
+  return toleranceFacts(
+    multiply(decimal(atom.low), scale),
+    multiply(decimal(atom.high), scale),
+    atom.unit === '%' ? 'fraction' : 'F',
+  );
 }

@@ -11,7 +11,9 @@ export function settleWords(kind: Kind, cells: readonly Cell[]): Fact[] {
     if (KIND_ROWS[kind].facts.includes(key) && !facts.has(key)) facts.set(key, { key, value, unit, origin: 'stated' });
   };
   for (const cell of cells) if (cell.field !== 'supplierNumber' && cell.field !== 'maker') readWords(cell, put);
-  const dielectrics = new Set(cells.flatMap((cell) => cell.atoms.flatMap((atom) => (atom.type === 'dielectric' ? [atom.name] : []))));
+  const dielectrics = new Set(
+    cells.flatMap((cell) => cell.atoms.flatMap((atom) => (atom.type === 'dielectric' ? [atom.name] : []))),
+  );
   const [dielectric] = dielectrics;
   // `X5R/X7R`: either will do, so neither is stated
   if (dielectric !== undefined && dielectrics.size === 1) put('dielectric', dielectric);
@@ -33,11 +35,16 @@ function readWords(cell: Cell, put: Put): void {
     }
     if (atom.type === 'grid') put('pins', decimal(atom.rows * atom.columns), 'count');
     if (atom.type === 'quantity' && atom.quantity.unit === 'pins') put('pins', atom.quantity.value, 'count');
-    if (atom.type === 'quantity' && atom.quantity.unit === 'm' && PITCHES.has(atom.quantity.value)) put('pitch', atom.quantity.value, 'm');
+    if (atom.type === 'quantity' && atom.quantity.unit === 'm' && PITCHES.has(atom.quantity.value))
+      put('pitch', atom.quantity.value, 'm');
   }
 }
 
-const PITCHES: ReadonlySet<string> = new Set(['1', '1.25', '1.27', '1.5', '2', '2.5', '2.54', '3.5', '3.81', '3.96', '5', '5.08', '7.5', '7.62', '0.5', '0.8'].map(millimetres));
+const PITCHES: ReadonlySet<string> = new Set(
+  ['1', '1.25', '1.27', '1.5', '2', '2.5', '2.54', '3.5', '3.81', '3.96', '5', '5.08', '7.5', '7.62', '0.5', '0.8'].map(
+    millimetres,
+  ),
+);
 
 function millimetres(number: string): Decimal {
   return decimal(`${number}e-3`);

@@ -41,7 +41,12 @@ export function foldWords(text: string): string {
   let folded = '';
   for (let i = 0; i < lower.length; i++) {
     const char = lower[i] ?? '';
-    folded += char === '_' || char === '-' || char === '\u00ad' ? ' ' : char < '\u0080' || char >= '\u0300' ? char : (char.normalize('NFD')[0] ?? char);
+    folded +=
+      char === '_' || char === '-' || char === '\u00ad'
+        ? ' '
+        : char < '\u0080' || char >= '\u0300'
+          ? char
+          : (char.normalize('NFD')[0] ?? char);
   }
   return folded;
 }

@@ -1,7 +1,7 @@
 import { decimal, fromDigits, multiply, type Decimal } from './decimal.ts';
 
 const RKM = /^(\d*)([RKMGTLpnuµm])(\d*)$/;
-const POWERS: Readonly<Record<string, number>> = { L: -3, R: 0, K: 3, M: 6, G: 9, T: 12, p: -12, n: -9, u: -6, 'µ': -6, m: -3 };
+const POWERS: Readonly<Record<string, number>> = { L: -3, R: 0, K: 3, M: 6, G: 9, T: 12, p: -12, n: -9, u: -6, µ: -6, m: -3 };
 
 /** The whole of `text` in the letter-and-digit code of IEC 60062 clause 4, in ohms or farads: `4K7`, `470R`, `R47`, `4n7`. Without a letter null. */
 export function readRkm(text: string): Decimal | null {
@@ -33,7 +33,23 @@ export function readUniroyal(text: string): Decimal | null {
 }
 
 const MANTISSA: Readonly<Record<string, string>> = {
-  A: '1', B: '1.25', C: '1.6', D: '2', E: '2.5', F: '3.15', G: '4', H: '5', J: '6.3', K: '8', V: '3.5', W: '4.5', Q: '1.1', Z: '1.8', P: '2.2', N: '7.5', I: '6.5',
+  A: '1',
+  B: '1.25',
+  C: '1.6',
+  D: '2',
+  E: '2.5',
+  F: '3.15',
+  G: '4',
+  H: '5',
+  J: '6.3',
+  K: '8',
+  V: '3.5',
+  W: '4.5',
+  Q: '1.1',
+  Z: '1.8',
+  P: '2.2',
+  N: '7.5',
+  I: '6.5',
 };
 
 /** The two-character voltage code of EIA-198/JIS: `1H` → 50 V, `2A` → 100 V; digit a power of ten, letter a mantissa of the R10 series. */
@@ -42,5 +58,7 @@ export function readVoltageCode(code: string): Decimal | null {
   if (code === '3L') return decimal('1200');
   if (code === 'YA') return decimal('35');
   const mantissa = MANTISSA[code[1] ?? ''];
-  return /^[0-3][A-Z]$/.test(code) && mantissa !== undefined ? multiply(decimal(mantissa), fromDigits(1n, Number(code[0]))) : null;
+  return /^[0-3][A-Z]$/.test(code) && mantissa !== undefined
+    ? multiply(decimal(mantissa), fromDigits(1n, Number(code[0])))
+    : null;
 }

@@ -15,12 +15,33 @@ function read(text: string): string {
 }
 
 void test('notations of one value read equal', () => {
-  for (const text of ['4.7 kΩ', '4,7kΩ', '4.7kohm', '4.7 K Ohm', '4700 Ω', '4700R', '４．７ｋΩ', '4.7 kOhm', "4'700 Ω", '4 700 ohm']) assert.equal(read(text), '47e2 ohm', text);
-  for (const text of ['100nF', '100 nf', '0.1uF', '0,1 µF', '.1uF', '0.1UF', '100,000 pF', '0.1 micro farad']) assert.equal(read(text), '1e-7 F', text);
+  for (const text of [
+    '4.7 kΩ',
+    '4,7kΩ',
+    '4.7kohm',
+    '4.7 K Ohm',
+    '4700 Ω',
+    '4700R',
+    '４．７ｋΩ',
+    '4.7 kOhm',
+    "4'700 Ω",
+    '4 700 ohm',
+  ])
+    assert.equal(read(text), '47e2 ohm', text);
+  for (const text of ['100nF', '100 nf', '0.1uF', '0,1 µF', '.1uF', '0.1UF', '100,000 pF', '0.1 micro farad'])
+    assert.equal(read(text), '1e-7 F', text);
 });
 
 void test('a letter may stand for the point', () => {
-  for (const [text, value] of [['4k7', '47e2'], ['2K21', '221e1'], ['0R1', '1e-1'], ['4n7', '47e-10'], ['0u1', '1e-7'], ['4M7', '47e5']] as const) assert.equal(read(text).split(' ')[0], value, text);
+  for (const [text, value] of [
+    ['4k7', '47e2'],
+    ['2K21', '221e1'],
+    ['0R1', '1e-1'],
+    ['4n7', '47e-10'],
+    ['0u1', '1e-7'],
+    ['4M7', '47e5'],
+  ] as const)
+    assert.equal(read(text).split(' ')[0], value, text);
 });
 
 void test('M in capitals is milli with henry and ampere, mega with hertz and ohm', () => {
@@ -31,7 +52,13 @@ void test('M in capitals is milli with henry and ampere, mega with hertz and ohm
 });
 
 void test('a fraction of a watt is exact', () => {
-  for (const [text, value] of [['1/4W', '25e-2'], ['1/8 W', '125e-3'], ['1/10W', '1e-1'], ['1/16 W', '625e-4']] as const) assert.equal(read(text), `${value} W`);
+  for (const [text, value] of [
+    ['1/4W', '25e-2'],
+    ['1/8 W', '125e-3'],
+    ['1/10W', '1e-1'],
+    ['1/16 W', '625e-4'],
+  ] as const)
+    assert.equal(read(text), `${value} W`);
 });
 
 void test('a comma before three digits is a thousands mark, and the other reading is kept', () => {
@@ -66,5 +93,8 @@ void test('what is written for part codes reads back', () => {
     }),
     SEED,
   );
-  assert.deepEqual(['4700', '1000', '0.47', '0', '10', '0.005', '3300000'].map((one) => writeRkm(decimal(one), 'ohm')), ['4K7', '1K0', 'R47', '0R', '10R', 'R005', '3M3']);
+  assert.deepEqual(
+    ['4700', '1000', '0.47', '0', '10', '0.005', '3300000'].map((one) => writeRkm(decimal(one), 'ohm')),
+    ['4K7', '1K0', 'R47', '0R', '10R', 'R005', '3M3'],
+  );
 });

@@ -22,11 +22,33 @@ export interface Quantity {
 }
 
 const FRACTION = /(\d+)\/(\d+)\s?-?[wW](?:att|atts|ATT|ATTS)?(?![A-Za-z0-9])/y;
-const RKM = /(\d{1,4})([pnuµmkKMGTRrLVvUNPE])(\d{1,3})(?:\s?(Ω|[oO]hms?|OHMS?|[FHVA](?:z|Z)?))?([BCDFGJKMZ](?![A-Za-z]))?(?![\d.]|[A-Za-z]{1}[A-Za-z0-9])/y;
+const RKM =
+  /(\d{1,4})([pnuµmkKMGTRrLVvUNPE])(\d{1,3})(?:\s?(Ω|[oO]hms?|OHMS?|[FHVA](?:z|Z)?))?([BCDFGJKMZ](?![A-Za-z]))?(?![\d.]|[A-Za-z]{1}[A-Za-z0-9])/y;
 const RKM_LEADING = /([RrpnuLkK])(\d+)([BCDFGJKMZ])?(?![A-Za-z0-9.])/y;
-const PLAIN = new RegExp(String.raw`(±|\+\/-\s?|\+-|[+-])?\s?(${NUMBER_PATTERN})(?:([ \-_]?)(ppm\/°?[CK]|K\/W|[A-Za-zΩ%°℃µ"~=オームピン極\ufffd]+)|([ -]?)(%|"))?`, 'y');
+const PLAIN = new RegExp(
+  String.raw`(±|\+\/-\s?|\+-|[+-])?\s?(${NUMBER_PATTERN})(?:([ \-_]?)(ppm\/°?[CK]|K\/W|[A-Za-zΩ%°℃µ"~=オームピン極\ufffd]+)|([ -]?)(%|"))?`,
+  'y',
+);
 const RKM_POWERS: Readonly<Record<string, number>> = {
-  p: -12, n: -9, u: -6, 'µ': -6, m: -3, k: 3, K: 3, M: 6, G: 9, T: 12, R: 0, r: 0, E: 0, L: -3, V: 0, v: 0, U: -6, N: -9, P: -12,
+  p: -12,
+  n: -9,
+  u: -6,
+  µ: -6,
+  m: -3,
+  k: 3,
+  K: 3,
+  M: 6,
+  G: 9,
+  T: 12,
+  R: 0,
+  r: 0,
+  E: 0,
+  L: -3,
+  V: 0,
+  v: 0,
+  U: -6,
+  N: -9,
+  P: -12,
 };
 
 /** The quantity that begins at `start` of a plain text, or null. `"10 kOhm"` → 1e4 ohm; `"4k7"` → 47e2; `"1/4W"` → 0.25 W. */
@@ -41,7 +63,13 @@ function fractionAt(text: string, start: number): Quantity | null {
   const over = { 2: 5, 4: 25, 8: 125, 10: 1, 16: 625, 20: 5, 32: 3125, 3: 333, 6: 1667, 5: 2 }[Number(match[2])];
   const places = { 2: 1, 4: 2, 8: 3, 10: 1, 16: 4, 20: 2, 32: 5, 3: 3, 6: 4, 5: 1 }[Number(match[2])];
   if (over === undefined || places === undefined) return null;
-  return quantity({ value: fromDigits(BigInt(match[1] ?? '0') * BigInt(over), -places), unit: 'W', form: 'unit', start, end: start + match[0].length });
+  return quantity({
+    value: fromDigits(BigInt(match[1] ?? '0') * BigInt(over), -places),
+    unit: 'W',
+    form: 'unit',
+    start,
+    end: start + match[0].length,
+  });
 }
 
 function rkmAt(text: string, start: number): Quantity | null {
@@ -52,9 +80,26 @@ function rkmAt(text: string, start: number): Quantity | null {
   const value = fromDigits(BigInt(whole + part), (RKM_POWERS[letter] ?? 0) - part.length);
   const suffix = unit === null ? null : readSuffix(unit);
   // `2k2F`: farads never go with a letter of resistance, so that F is the tolerance
-  if (unit === 'F' && /[kKMGRr]/.test(letter)) return quantity({ value, unit: null, form: 'rkm', power: RKM_POWERS[letter] ?? 0, letter: 'F', start, end: start + all.length });
+  if (unit === 'F' && /[kKMGRr]/.test(letter))
+    return quantity({
+      value,
+      unit: null,
+      form: 'rkm',
+      power: RKM_POWERS[letter] ?? 0,
+      letter: 'F',
+      start,
+      end: start + all.length,
+    });
   const own = letter === 'R' || letter === 'r' ? 'ohm' : letter === 'V' || letter === 'v' ? 'V' : null;
-  return quantity({ value, unit: suffix?.unit ?? own, form: 'rkm', power: RKM_POWERS[letter] ?? 0, letter: tolerance, start, end: start + all.length });
+  return quantity({
+    value,
+    unit: suffix?.unit ?? own,
+    form: 'rkm',
+    power: RKM_POWERS[letter] ?? 0,
+    letter: tolerance,
+    start,
+    end: start + all.length,
+  });
 }
 
 /** `R47`, `n10`, `k47`: a letter where the point is, at the front. Asked only where a value is expected. */
@@ -64,7 +109,15 @@ export function leadingRkmAt(text: string, start: number): Quantity | null {
   if (!match) return null;
   const [all, letter = '', part = '', tolerance = null] = match;
   const value = fromDigits(BigInt(part), (RKM_POWERS[letter] ?? 0) - part.length);
-  return quantity({ value, unit: letter === 'R' || letter === 'r' ? 'ohm' : null, form: 'rkm', power: RKM_POWERS[letter] ?? 0, letter: tolerance, start, end: start + all.length });
+  return quantity({
+    value,
+    unit: letter === 'R' || letter === 'r' ? 'ohm' : null,
+    form: 'rkm',
+    power: RKM_POWERS[letter] ?? 0,
+    letter: tolerance,
+    start,
+    end: start + all.length,
+  });
 }
 
 function plainAt(text: string, start: number): Quantity | null {
@@ -96,7 +149,12 @@ function suffixOf(text: string, letters: string, gap: string, end: number): Take
   const split = splitUnit(text, letters, end);
   if (split) return split;
   const suffix = readSuffix(letters);
-  if (suffix && gap && (suffix.unit === null ? gap.trim() !== '' || !/^(?:meg|mega|[kKµ])$/i.test(letters) : LONELY.test(letters))) return null;
+  if (
+    suffix &&
+    gap &&
+    (suffix.unit === null ? gap.trim() !== '' || !/^(?:meg|mega|[kKµ])$/i.test(letters) : LONELY.test(letters))
+  )
+    return null;
   if (suffix) return withCurrent(text, suffix, end);
   const glued = /^(.+)([BCDFGJKMZ])$/.exec(letters);
   const inner = glued ? readSuffix(glued[1] ?? '') : null;
@@ -111,7 +169,9 @@ const AC_DC = /\s?(ac|dc|AC|DC)(?![A-Za-z0-9/-])/y;
 function withCurrent(text: string, suffix: Suffix, end: number): Taken {
   AC_DC.lastIndex = end;
   const match = suffix.unit === 'V' && suffix.note === null ? AC_DC.exec(text) : null;
-  return match ? { suffix: { ...suffix, note: (match[1] ?? '').toLowerCase() }, letter: null, end: end + match[0].length } : { suffix, letter: null, end };
+  return match
+    ? { suffix: { ...suffix, note: (match[1] ?? '').toLowerCase() }, letter: null, end: end + match[0].length }
+    : { suffix, letter: null, end };
 }
 
 const UNIT_WORD = /\s?[-_]?(Ω|ohms?|farads?|henry|Hz|F|H|V|A|W)(?![A-Za-z0-9])/iy;
@@ -136,7 +196,14 @@ function withSuffix(base: Base, suffix: Suffix, letter: string | null, end: numb
   const power = suffix.unit === 'fraction' ? -2 : suffix.power;
   const other = base.other ? scaled(base.other, power) : suffix.other === null ? null : scaled(base.value, suffix.other);
   return {
-    ...base, value: scaled(base.value, power), other, unit: suffix.unit, note: suffix.note, power: suffix.power, letter, end,
+    ...base,
+    value: scaled(base.value, power),
+    other,
+    unit: suffix.unit,
+    note: suffix.note,
+    power: suffix.power,
+    letter,
+    end,
     form: suffix.unit === null ? 'prefix' : 'unit',
   };
 }

@@ -2,13 +2,47 @@ import { digitsOf, fromDigits, type Decimal } from './decimal.ts';
 
 /** Letters of IEC 60062 for the point, by unit; in upper case as they stand in part codes. Volts and amperes follow the same habit. */
 const LETTERS: Readonly<Record<string, readonly (readonly [power: number, letter: string])[]>> = {
-  ohm: [[12, 'T'], [9, 'G'], [6, 'M'], [3, 'K'], [0, 'R'], [-3, 'L']],
-  F: [[0, 'F'], [-6, 'U'], [-9, 'N'], [-12, 'P']],
-  H: [[0, 'H'], [-3, 'M'], [-6, 'U'], [-9, 'N'], [-12, 'P']],
-  Hz: [[9, 'G'], [6, 'M'], [3, 'K'], [0, 'H']],
-  V: [[3, 'K'], [0, 'V'], [-3, 'M']],
-  A: [[0, 'A'], [-3, 'M'], [-6, 'U']],
-  W: [[0, 'W'], [-3, 'M']],
+  ohm: [
+    [12, 'T'],
+    [9, 'G'],
+    [6, 'M'],
+    [3, 'K'],
+    [0, 'R'],
+    [-3, 'L'],
+  ],
+  F: [
+    [0, 'F'],
+    [-6, 'U'],
+    [-9, 'N'],
+    [-12, 'P'],
+  ],
+  H: [
+    [0, 'H'],
+    [-3, 'M'],
+    [-6, 'U'],
+    [-9, 'N'],
+    [-12, 'P'],
+  ],
+  Hz: [
+    [9, 'G'],
+    [6, 'M'],
+    [3, 'K'],
+    [0, 'H'],
+  ],
+  V: [
+    [3, 'K'],
+    [0, 'V'],
+    [-3, 'M'],
+  ],
+  A: [
+    [0, 'A'],
+    [-3, 'M'],
+    [-6, 'U'],
+  ],
+  W: [
+    [0, 'W'],
+    [-3, 'M'],
+  ],
 };
 
 /**
@@ -21,7 +55,8 @@ export function writeRkm(value: Decimal, unit: string | null): string {
   const base = steps.find(([power]) => power === 0)?.[1] ?? 'R';
   if (digits === 0n) return `0${base}`;
   const size = digits.toString().length + exponent;
-  const [power, letter] = steps.find(([p]) => size > p && (p !== 0 || unit === 'ohm' || size > 0)) ?? steps[steps.length - 1] ?? [0, base];
+  const [power, letter] = steps.find(([p]) => size > p && (p !== 0 || unit === 'ohm' || size > 0)) ??
+    steps[steps.length - 1] ?? [0, base];
   if (unit === 'ohm' && size <= 0 && size > -3) return pointed(digits.toString(), exponent, 'R').replace(/^0/, '');
   return pointed(digits.toString(), exponent - power, letter);
 }

@@ -26,16 +26,29 @@ for (const [word, power] of Object.entries(PREFIX_WORDS)) {
     if (known) FOLDED.set(`${word}${unit}`, { ...known, power });
   }
 }
-for (const [letter, power] of [['U', -6], ['N', -9], ['P', -12], ['R', 0], ['r', 0], ['E', 0]] as const) {
+for (const [letter, power] of [
+  ['U', -6],
+  ['N', -9],
+  ['P', -12],
+  ['R', 0],
+  ['r', 0],
+  ['E', 0],
+] as const) {
   bare(letter, power, letter === 'R' || letter === 'r' ? 'ohm' : null);
 }
-for (const word of ['mfd', 'mmf', 'mf']) FOLDED.set(word, { unit: 'F', power: word === 'mmf' ? -12 : -6, note: null, other: word === 'mf' ? -3 : null });
+for (const word of ['mfd', 'mmf', 'mf'])
+  FOLDED.set(word, { unit: 'F', power: word === 'mmf' ? -12 : -6, note: null, other: word === 'mf' ? -3 : null });
 EXACT.set('mF', { unit: 'F', power: -3, note: null, other: -6 });
 // a character that an encoding destroyed (U+FFFD) stood for µ or Ω: the kind must say which
 EXACT.set('\ufffd', { unit: null, power: 0, note: 'lost', other: null });
 EXACT.set('\ufffdF', { unit: 'F', power: -6, note: 'lost', other: null });
 EXACT.set('\ufffdH', { unit: 'H', power: -6, note: 'lost', other: null });
-for (const [prefix, power] of [['k', 3], ['K', 3], ['M', 6]] as const) EXACT.set(`${prefix}\ufffd`, { unit: 'ohm', power, note: 'lost', other: null });
+for (const [prefix, power] of [
+  ['k', 3],
+  ['K', 3],
+  ['M', 6],
+] as const)
+  EXACT.set(`${prefix}\ufffd`, { unit: 'ohm', power, note: 'lost', other: null });
 EXACT.set('P', { unit: null, power: -12, note: 'pins', other: null });
 
 function addRow(row: UnitRow): void {
@@ -60,7 +73,8 @@ function spell(row: UnitRow, power: number, prefix: string, spelling: string): v
 /** Upper case throughout: `10MH`, `16MHZ`, `100MA`; an exact reading in mixed case stays as it is. */
 function upperCase(row: UnitRow, spelling: string): void {
   const power = row.upperM ?? 0;
-  if (row.unit === 'ohm' && spelling !== 'R' && spelling !== 'Ω') EXACT.set(`M${spelling}`, { unit: 'ohm', power, note: null, other: -3 });
+  if (row.unit === 'ohm' && spelling !== 'R' && spelling !== 'Ω')
+    EXACT.set(`M${spelling}`, { unit: 'ohm', power, note: null, other: -3 });
   else if (row.unit !== 'ohm') EXACT.set(`M${spelling}`, { unit: row.unit, power, note: row.note ?? null, other: null });
 }
 

@@ -39,7 +39,7 @@ export const UNIT_ROWS: readonly UnitRow[] = [
   { unit: 'V', spellings: ['V', 'volt', 'volts', 'Volt', 'Volts', 'WV', 'Vrms', 'Vz'], smallest: -6, largest: 3, upperM: -3 },
   { unit: 'V', spellings: ['VDC', 'Vdc', 'vdc', 'Vcc', 'WVDC', 'DCV', 'V=', 'VGL'], smallest: -3, largest: 3, upperM: -3, note: 'dc' },
   { unit: 'V', spellings: ['VAC', 'Vac', 'vac', 'ACV', 'V~'], smallest: -3, largest: 3, upperM: -3, note: 'ac' },
-  { unit: 'V', spellings: ['Vds', 'VDS', 'Vdss', 'VDSS', 'Vce', 'VCE', 'Vceo', 'VCEO', 'Vr', 'VR', 'Vrrm', 'VRRM', 'Vrwm', 'VRWM', 'PIV'], smallest: 0, largest: 3, note: 'rating' },
+  { unit: 'V', spellings: ['Vds', 'VDS', 'Vdss', 'VDSS', 'Vce', 'VCE', 'Vceo', 'VCEO', 'Vr', 'VR', 'Vrrm', 'VRRM', 'Vrwm', 'VRWM', 'VWM', 'Vwm', 'PIV'], smallest: 0, largest: 3, note: 'rating' },
   { unit: 'V', spellings: ['Vout', 'VOUT', 'Vo', 'VO'], smallest: 0, largest: 0, note: 'out' },
   { unit: 'V', spellings: ['Vin', 'VIN', 'Vf', 'VF', 'Vgs', 'VGS', 'Vth', 'Vc', 'Vbr'], smallest: 0, largest: 0, note: 'other' },
   { unit: 'A', spellings: ['A', 'amp', 'amps', 'Amp', 'Amps', 'Ampere', 'ADC', 'Adc', 'AAC', 'Aac'], smallest: -12, largest: 3, upperM: -3 },

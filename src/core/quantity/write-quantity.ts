@@ -1,6 +1,15 @@
 import { digitsOf, type Decimal } from './decimal.ts';
 
-const PREFIXES: readonly (readonly [power: number, prefix: string])[] = [[9, 'G'], [6, 'M'], [3, 'k'], [0, ''], [-3, 'm'], [-6, 'µ'], [-9, 'n'], [-12, 'p']];
+const PREFIXES: readonly (readonly [power: number, prefix: string])[] = [
+  [9, 'G'],
+  [6, 'M'],
+  [3, 'k'],
+  [0, ''],
+  [-3, 'm'],
+  [-6, 'µ'],
+  [-9, 'n'],
+  [-12, 'p'],
+];
 const SIGNS: Readonly<Record<string, string>> = { ohm: 'Ω' };
 /** Farads are written in pF, nF and µF only (4700 µF, not 4.7 mF; common practice, no source). */
 const SKIPPED: Readonly<Record<string, readonly number[]>> = { F: [-3, 3, 6, 9] };
