@@ -49,7 +49,7 @@ for (const { board, missing, open, left, why } of BOARDS) {
     );
     assert.equal(lineOf(planned, left).need, 0);
     const short = planned.lines.filter((line) => line.short > 0).map(({ refs }) => refs[0]);
-    assert.deepEqual(short.toSorted(), [missing, open].toSorted());
+    assert.deepEqual(new Set(short), new Set([missing, open]));
     assert.ok(
       planned.lines.some(({ refs, takes }) => refs.length === 0 && takes.length > 0),
       'screws have no refs and are taken all the same',

@@ -58,19 +58,12 @@ function quoted(word: string): string {
 
 const began = Date.now();
 const folder = mkdtempSync(join(tmpdir(), 'bagatelle-demo-'));
-const remove = (): void => rmSync(folder, { recursive: true, force: true });
-for (const signal of ['SIGINT', 'SIGTERM'] as const) {
-  process.once(signal, () => {
-    remove();
-    process.exit(130);
-  });
-}
-try {
-  const whole = await show(folder);
-  process.stdout.write(
-    `\n${whole ? 'That is the job' : 'Stopped'}, in ${Math.round((Date.now() - began) / 1000)} s. The demo's data is removed again; your own lab was not touched.\n`,
-  );
-  process.exitCode = whole ? 0 : 1;
-} finally {
-  remove();
-}
+process.on('exit', () => rmSync(folder, { recursive: true, force: true })); // however it ends
+for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => process.exit(130));
+
+const whole = await show(folder);
+const seconds = Math.round((Date.now() - began) / 1000);
+process.stdout.write(
+  `\n${whole ? 'That is the job' : 'Stopped'}, in ${seconds} s. The demo's data is removed again; your own lab was not touched.\n`,
+);
+process.exitCode = whole ? 0 : 1;
