@@ -1,4 +1,4 @@
-import { spawn } from 'node:child_process';
+import { spawn, type ChildProcess } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -18,6 +18,8 @@ function surroundings(folder: string): NodeJS.ProcessEnv {
   };
 }
 
+let running: ChildProcess | null = null;
+
 /** Runs one command as it would be typed; its output goes to the terminal, or to whoever asked. */
 function run(
   folder: string,
@@ -29,6 +31,7 @@ function run(
     env: surroundings(folder),
     stdio: ['ignore', shown ? 'inherit' : 'pipe', shown ? 'inherit' : 'ignore'],
   });
+  running = child;
   let out = '';
   child.stdout?.on('data', (data) => (out += String(data)));
   return new Promise((done, failed) => {
@@ -58,7 +61,11 @@ function quoted(word: string): string {
 
 const began = Date.now();
 const folder = mkdtempSync(join(tmpdir(), 'bagatelle-demo-'));
-process.on('exit', () => rmSync(folder, { recursive: true, force: true })); // however it ends
+// however it ends: a command under way would write into the folder again
+process.on('exit', () => {
+  running?.kill('SIGKILL');
+  rmSync(folder, { recursive: true, force: true });
+});
 for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => process.exit(130));
 
 const whole = await show(folder);
