@@ -27,7 +27,7 @@ export function isSizeCell(cell: string): boolean {
 }
 
 export function isFootprintCell(cell: string): boolean {
-  return /^[\w.-]+:[\w.,+-]+$/.test(cell.trim()) || /^[RCLDQU]_?(?:0402|0603|0805|1206|1210)(?:_\w+)?$/i.test(cell.trim()) || /_(?:P|D|W|L)\d+(?:\.\d+)?mm/.test(cell);
+  return /^[\w.-]+:[\w.,+-]+$/.test(cell.trim()) || /^[RCLDQU]_?(?:0402|0603|0805|1206|1210)(?:_\w+)?$/i.test(cell.trim()) || /_(?:P|D|W|L)\d+(?:\.\d+)?mm|_\d{4}Metric|\d+(?:\.\d+)?x\d+(?:\.\d+)?mm/.test(cell);
 }
 
 export function isLink(cell: string): boolean {

@@ -75,16 +75,16 @@ function partMeanings(text: string): HeaderMeaning[] {
   return supplierNumber && /\b(pn|part no|part number|sku|part)\b/.test(text) ? [{ role: 'supplierNumber', strength: 0.6 }] : [];
 }
 
-/** How many cells of a row are words of a header: the sign of a header row. Numbers and long texts are none. */
+/** How many cells of a row are words of a header, those known only in part counting half: the sign of a header row. Numbers and long texts are none. */
 export function countHeaderWords(cells: readonly string[]): number {
-  const seen = new Set<string>();
+  const seen = new Map<string, number>();
   for (const cell of cells) {
     const text = cell.trim();
     if (!text || text.length > 40 || /^[\d.,%-]+$/.test(text)) continue;
     const best = headerMeanings(text)[0];
-    if (best && best.strength >= 0.55) seen.add(normaliseHeader(text));
+    if (best && best.strength >= 0.55) seen.set(normaliseHeader(text), best.strength > 0.9 ? 1 : 0.5);
   }
-  return seen.size;
+  return Math.floor([...seen.values()].reduce((sum, weight) => sum + weight, 0));
 }
 
 const HEADER_UNITS: Readonly<Record<string, string>> = {

@@ -7,8 +7,8 @@ const FIELD_OF: Readonly<Partial<Record<ColumnRole, DoubtField>>> = {
   refs: 'refs', quantity: 'quantity', value: 'value', description: 'value', package: 'package', footprint: 'package', maker: 'maker',
   partNumber: 'partNumber', supplier: 'supplier', location: 'location', tolerance: 'tolerance', voltage: 'voltage', power: 'power',
 };
-/** fields of the row itself: those of the part have the doubts of its reader */
-const GUESSABLE: ReadonlySet<ColumnRole> = new Set<ColumnRole>(['refs', 'quantity', 'location']);
+/** fields that are taken as they stand: the others have the doubts of the reader of parts */
+const GUESSABLE: ReadonlySet<ColumnRole> = new Set<ColumnRole>(['refs', 'quantity', 'location', 'partNumber']);
 
 /** What is doubtful about a row before its cells are read: its quotes, its width, its columns, its letters. */
 export function rowDoubts(plain: PlainRow, cells: readonly string[], columns: readonly ColumnGuess[], encodingGuessed: string | undefined): Doubt[] {
