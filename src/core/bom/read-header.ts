@@ -61,7 +61,7 @@ function saysMaker(text: string): boolean {
 /** The longest known phrases inside a longer header; a later phrase outweighs an earlier one, as heads of noun phrases do. */
 function partMeanings(text: string): HeaderMeaning[] {
   const words = text.split(' ');
-  const supplierNumber = /\b(pn|part|no|number|sku|nr|id|stock code)\b/.test(text) && !saysMaker(text) && words.length > 1;
+  const supplierNumber = /\b(pn|p n|part|no|number|sku|nr|id|stock code)\b/.test(text) && !saysMaker(text) && words.length > 1;
   if (/\b(price|cost|preis|prix|precio|usd|eur|stock price)\b/.test(text)) return [{ role: 'price', strength: 0.9 }];
   for (let size = words.length - 1; size > 0; size -= 1) {
     for (let at = words.length - size; at >= 0; at -= 1) {
@@ -72,7 +72,7 @@ function partMeanings(text: string): HeaderMeaning[] {
       return supplierNumber && made.some(({ role }) => role === 'partNumber') ? [{ role: 'supplierNumber', strength: 0.9 }, ...made] : made;
     }
   }
-  return supplierNumber && /\b(pn|part no|part number|sku|part)\b/.test(text) ? [{ role: 'supplierNumber', strength: 0.6 }] : [];
+  return supplierNumber && /\b(pn|p n|part no|part number|sku|part)\b/.test(text) ? [{ role: 'supplierNumber', strength: 0.6 }] : [];
 }
 
 /** How many cells of a row are words of a header, those known only in part counting half: the sign of a header row. Numbers and long texts are none. */
