@@ -19,19 +19,10 @@ export type Atom = { readonly start: number; readonly end: number } & (
 
 type Recogniser = (text: string, start: number, folded: string) => Atom | null;
 
-/** In this order; the first that knows the place takes it. A new sort of thing is a new row. */
-const RECOGNISERS: readonly Recogniser[] = [
-  threadAt,
-  dielectricAt,
-  fuseAt,
-  timesAt,
-  sizeAt,
-  gridAt,
-  asymmetricAt,
-  packageFor,
-  quantityFor,
-  wordFor,
-];
+/** By how an atom begins, in this order; the first that knows the place takes it. A new sort of thing is a new row. */
+const BY_DIGIT: readonly Recogniser[] = [timesAt, sizeAt, gridAt, packageFor, quantityFor, wordFor];
+const BY_SIGN: readonly Recogniser[] = [asymmetricAt, quantityFor];
+const BY_LETTER: readonly Recogniser[] = [threadAt, dielectricAt, fuseAt, packageFor, wordFor];
 
 /** Splits a plain text into atoms from left to right. In a value, a letter may stand first for the point: `R47`. */
 export function atomsOf(text: string, value = false): Atom[] {
@@ -64,6 +55,8 @@ function startsAtom(text: string, i: number): boolean {
   );
 }
 
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+
 function isWordCode(code: number): boolean {
   return (
     (code >= 48 && code <= 57) ||
@@ -74,7 +67,9 @@ function isWordCode(code: number): boolean {
 }
 
 function recognise(text: string, start: number, folded: string, value: boolean): Atom {
-  for (const recogniser of RECOGNISERS) {
+  const code = text.charCodeAt(start);
+  const recognisers = isDigit(code) ? BY_DIGIT : isWordCode(code) ? BY_LETTER : BY_SIGN;
+  for (const recogniser of recognisers) {
     const atom = recogniser(text, start, folded);
     if (atom) return atom;
   }
@@ -123,12 +118,13 @@ function threadAt(text: string, start: number): Atom | null {
   };
 }
 
+const DIELECTRIC_LETTERS: ReadonlySet<string> = new Set('XYZCNUPRSTMBxyzcnu');
 const DIELECTRIC =
   /(?:([XYZ][2-9][ABCDEFPRSTUVL])|(C0G|COG|CG0|NP0|NPO|CG)|(U2J|U1G|P2G|P2H|R2H|S2H|S2L|T2H|M7G|B2G|P3K|R3L|U2K|SL|CH|CK|UJ|X7RV))(?![A-Za-z0-9])/iy;
 
 /** EIA-198 codes; `NP0`, `NPO`, `COG` and `CG` are one. Two letters alone count only in capitals. */
 function dielectricAt(text: string, start: number): Atom | null {
-  if (!/[XYZCNUPRSTMBxyzcnu]/.test(text[start] ?? '')) return null;
+  if (!DIELECTRIC_LETTERS.has(text[start] ?? '')) return null;
   DIELECTRIC.lastIndex = start;
   const match = DIELECTRIC.exec(text);
   if (!match) return null;
@@ -147,11 +143,12 @@ function timesAt(text: string, start: number): Atom | null {
   return match ? { type: 'size', start, end: start + match[0].length } : null;
 }
 
+const FUSE_LETTERS: ReadonlySet<string> = new Set('FTM');
 const FUSE = /(?:F|T|M|FF|TT)(?=\d+(?:[.,]\d+)?\s?m?A(?![A-Za-z0-9]))/y;
 
 /** `T1A`, `F500mA`: the characteristic of a fuse before its current (IEC 60127). */
 function fuseAt(text: string, start: number): Atom | null {
-  if (!/[FTM]/.test(text[start] ?? '')) return null;
+  if (!FUSE_LETTERS.has(text[start] ?? '')) return null;
   FUSE.lastIndex = start;
   const letters = FUSE.exec(text)?.[0];
   const quantity = letters ? quantityAt(text, start + letters.length) : null;
@@ -163,7 +160,6 @@ const SIZE =
 
 /** `6x6 mm`, `5,5x2,1mm`, `100x60x25`: outer measures, which are no values. */
 function sizeAt(text: string, start: number): Atom | null {
-  if (!/\d/.test(text[start] ?? '')) return null;
   SIZE.lastIndex = start;
   const match = SIZE.exec(text);
   return match ? { type: 'size', start, end: start + match[0].length } : null;
@@ -173,7 +169,6 @@ const GRID = /(\d{1,2})\s?[xX*]\s?(\d{1,2})(?:-?pins?|-?[pP])?(?![\d.,A-Za-z]|\s
 
 /** `1x04`, `2X5`: rows and columns of a header. */
 function gridAt(text: string, start: number): Atom | null {
-  if (!/[\d]/.test(text[start] ?? '')) return null;
   GRID.lastIndex = start;
   const match = GRID.exec(text);
   if (!match) return null;
@@ -186,7 +181,6 @@ const ASYMMETRIC =
 
 /** `+80/-20%`, `-20+80 %`. */
 function asymmetricAt(text: string, start: number): Atom | null {
-  if (!/[+-]/.test(text[start] ?? '')) return null;
   ASYMMETRIC.lastIndex = start;
   const match = ASYMMETRIC.exec(text);
   if (!match) return null;
@@ -207,7 +201,6 @@ function packageFor(text: string, start: number): Atom | null {
 }
 
 function quantityFor(text: string, start: number): Atom | null {
-  if (!/[\d.,±+-]/.test(text[start] ?? '')) return null;
   const quantity = quantityAt(text, start);
   if (!quantity || (quantity.form === 'bare' && isWordCode(text.charCodeAt(quantity.end)))) return null;
   return { type: 'quantity', quantity, start, end: quantity.end };

@@ -102,7 +102,7 @@ function apart(text: string): Code[] {
   for (let match = APART.exec(text); match; match = APART.exec(text)) {
     const [all, letters = '', digits = '', tail = ''] = match;
     const kind = familyKind(letters + digits);
-    if (kind !== null && !isValue(digits + tail) && (digits.length >= 3 || letters.length >= 3))
+    if (kind !== null && !/^[KMR]$/.test(tail) && (digits.length >= 3 || letters.length >= 3))
       codes.push({ text: letters + digits + tail, kind, decoded: null, start: match.index, end: match.index + all.length });
   }
   return codes;

@@ -10,6 +10,8 @@ for (const [kind, beginnings] of FAMILY_ROWS) {
     if (beginning !== written) CLOSED.add(beginning);
   }
 }
+/** How any series begins, to turn most words away at once. */
+const FIRST: ReadonlySet<string> = new Set([...BEGINNINGS.keys()].map((beginning) => beginning.slice(0, 2)));
 const LONGEST = Math.max(...[...BEGINNINGS.keys()].map((beginning) => beginning.length));
 
 /**
@@ -18,7 +20,7 @@ const LONGEST = Math.max(...[...BEGINNINGS.keys()].map((beginning) => beginning.
  */
 export function familyKind(block: string): Kind | null {
   const upper = block.toUpperCase();
-  if (!/[A-Z]/.test(upper) || !/\d/.test(upper)) return null;
+  if (!FIRST.has(upper.slice(0, 2)) || !/[A-Z]/.test(upper) || !/\d/.test(upper)) return null;
   for (let length = Math.min(LONGEST, upper.length); length >= 2; length--) {
     const beginning = upper.slice(0, length);
     const kind = BEGINNINGS.get(beginning);

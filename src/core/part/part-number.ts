@@ -130,7 +130,7 @@ function fromTexts(kind: Kind, cells: readonly Cell[]): string | null {
     const cell = cells.find((one) => one.field === field);
     if (!cell) continue;
     const valueIsEmpty = !cells.some((one) => one.field === 'value' && one.text.trim() !== '');
-    if (field === 'device' && (!valueIsEmpty || strictness === 'strict')) continue;
+    if (field === 'device' && (!valueIsEmpty || (strictness === 'strict' && (cell.text.match(/\d/g)?.length ?? 0) < 5))) continue;
     const found = inText(cell, kind, field === 'value' ? strictness : 'strict');
     if (found !== null) return found;
   }

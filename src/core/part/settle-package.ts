@@ -73,7 +73,12 @@ function inCell(cell: Cell, kind: Kind, technology: string | null): string | nul
       reading.name === null
         ? null
         : { name: reading.name, ...(reading.of ? { of: reading.of } : {}), ...(reading.other ? { other: reading.other } : {}) };
-    if (named && counts(named, kind) && (cell.field !== 'device' || !/^\d{4}$/.test(named.name) || CHIPS.has(kind)))
+    if (
+      named &&
+      counts(named, kind) &&
+      (!HOLDERS.has(kind) || /\d/.test(named.name)) &&
+      (cell.field !== 'device' || !/^\d{4}$/.test(named.name) || CHIPS.has(kind))
+    )
       return spelled(named, kind, technology);
     if (cell.field !== 'package') return null;
   }

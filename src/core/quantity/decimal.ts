@@ -18,6 +18,22 @@ export function fromDigits(digits: bigint, exponent: number): Decimal {
   return `${whole}e${exponent + zeros}` as Decimal;
 }
 
+/** Decimal digits as text × 10^`exponent`, without the way through a bigint: `("0470", -2)` → `47e-1`. */
+export function fromDigitText(text: string, exponent: number): Decimal {
+  let start = 0;
+  let end = text.length;
+  while (start < end && text.charCodeAt(start) === 48) start++;
+  while (end > start && text.charCodeAt(end - 1) === 48) end--;
+  return start === end ? ZERO : (`${text.slice(start, end)}e${exponent + text.length - end}` as Decimal); // as: canonical by construction
+}
+
+/** `value` × 10^`power`, exactly and cheaply: `("47e2", -3)` → `47e-1`. */
+export function shift(value: Decimal, power: number): Decimal {
+  if (power === 0 || value === ZERO) return value;
+  const at = value.indexOf('e') + 1;
+  return `${value.slice(0, at)}${Number(value.slice(at)) + power}` as Decimal; // as: the digits stay canonical
+}
+
 /** `"4.70"` → `47e-1`; `"1e-7"` → `1e-7`; anything that is not a plain machine number → null. */
 export function parseDecimal(text: string): Decimal | null {
   const match = PLAIN.exec(text);

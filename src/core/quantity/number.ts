@@ -1,4 +1,4 @@
-import { fromDigits, type Decimal } from './decimal.ts';
+import { fromDigitText, type Decimal } from './decimal.ts';
 
 export interface NumberReading {
   readonly value: Decimal;
@@ -30,5 +30,5 @@ function digits(text: string): Decimal | null {
   const match = /^(\d*)(?:\.(\d*))?$/.exec(text);
   const whole = match?.[1] ?? '';
   const part = match?.[2] ?? '';
-  return match && (whole || part) ? fromDigits(BigInt(whole + part), -part.length) : null;
+  return match && (whole || part) ? fromDigitText(whole + part, -part.length) : null;
 }

@@ -1,4 +1,4 @@
-import { fromDigits, multiply, type Decimal } from './decimal.ts';
+import { fromDigits, fromDigitText, shift, type Decimal } from './decimal.ts';
 import { NUMBER_PATTERN, readNumber } from './number.ts';
 import { readSuffix, type Suffix } from './suffix.ts';
 
@@ -77,7 +77,7 @@ function rkmAt(text: string, start: number): Quantity | null {
   const match = RKM.exec(text);
   if (!match) return null;
   const [all, whole = '', letter = '', part = '', unit = null, tolerance = null] = match;
-  const value = fromDigits(BigInt(whole + part), (RKM_POWERS[letter] ?? 0) - part.length);
+  const value = fromDigitText(whole + part, (RKM_POWERS[letter] ?? 0) - part.length);
   const suffix = unit === null ? null : readSuffix(unit);
   // `2k2F`: farads never go with a letter of resistance, so that F is the tolerance
   if (unit === 'F' && /[kKMGRr]/.test(letter))
@@ -108,7 +108,7 @@ export function leadingRkmAt(text: string, start: number): Quantity | null {
   const match = RKM_LEADING.exec(text);
   if (!match) return null;
   const [all, letter = '', part = '', tolerance = null] = match;
-  const value = fromDigits(BigInt(part), (RKM_POWERS[letter] ?? 0) - part.length);
+  const value = fromDigitText(part, (RKM_POWERS[letter] ?? 0) - part.length);
   return quantity({
     value,
     unit: letter === 'R' || letter === 'r' ? 'ohm' : null,
@@ -192,12 +192,11 @@ function splitUnit(text: string, letters: string, end: number): Taken | null {
 type Base = Pick<Quantity, 'value' | 'other' | 'sign' | 'start'>;
 
 function withSuffix(base: Base, suffix: Suffix, letter: string | null, end: number): Quantity {
-  const scaled = (value: Decimal, power: number): Decimal => multiply(value, fromDigits(1n, power));
   const power = suffix.unit === 'fraction' ? -2 : suffix.power;
-  const other = base.other ? scaled(base.other, power) : suffix.other === null ? null : scaled(base.value, suffix.other);
+  const other = base.other ? shift(base.other, power) : suffix.other === null ? null : shift(base.value, suffix.other);
   return {
     ...base,
-    value: scaled(base.value, power),
+    value: shift(base.value, power),
     other,
     unit: suffix.unit,
     note: suffix.note,
