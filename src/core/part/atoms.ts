@@ -76,7 +76,8 @@ function recognise(text: string, start: number, folded: string, value: boolean):
   const leading = value ? leadingRkmAt(text, start) : null;
   if (leading) return { type: 'quantity', quantity: leading, start, end: leading.end };
   let end = start + 1;
-  while (end < text.length && isWordCode(text.charCodeAt(end))) end++;
+  // words of Japanese and Chinese stand without blanks: the next may begin at once
+  while (code < 0x2e80 && end < text.length && isWordCode(text.charCodeAt(end))) end++;
   return { type: 'unknown', text: text.slice(start, end), start, end };
 }
 
@@ -165,7 +166,7 @@ function sizeAt(text: string, start: number): Atom | null {
   return match ? { type: 'size', start, end: start + match[0].length } : null;
 }
 
-const GRID = /(\d{1,2})\s?[xX*]\s?(\d{1,2})(?:-?pins?|-?[pP])?(?![\d.,A-Za-z]|\s?(?:mm|x\s?\d|cm|bit))/y;
+const GRID = /(\d{1,2})\s?[xX*]\s?(\d{1,2})(?:-?pins?|-?[pP])?(?![\dA-Za-z]|[.,]\d|\s?(?:mm|x\s?\d|cm|bit))/y;
 
 /** `1x04`, `2X5`: rows and columns of a header. */
 function gridAt(text: string, start: number): Atom | null {

@@ -184,13 +184,12 @@ function atomEvidence(evidence: Evidence, atom: Atom): void {
 }
 
 function quantityEvidence(evidence: Evidence, atom: Extract<Atom, { type: 'quantity' }>): void {
-  const { unit, form, value } = atom.quantity;
+  const { unit, form, power } = atom.quantity;
   const row = UNIT_KINDS[unit ?? ''];
   if (row) add(evidence, row[0], row[1]);
   else if (unit === null && form !== 'bare') {
-    const exponent = Number(value.slice(value.indexOf('e') + 1)) + value.indexOf('e') - 1;
-    if (exponent >= 3) add(evidence, 'resistor', 1.5);
-    else if (exponent < -5) add(evidence, 'capacitor', 1.5);
+    if (power >= 3) add(evidence, 'resistor', 1.5);
+    else if (power <= -6) add(evidence, 'capacitor', 1.5);
   }
 }
 

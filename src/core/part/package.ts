@@ -43,7 +43,8 @@ export function packageAt(text: string, start: number): PackageReading | null {
 const ARRAY = /(\d)\s?[xX*]\s?(0\d{3}|1206)(?!\d)|(0\d{3})[xX*](\d)(?!\d)/y;
 const PAIR = /(\d{4,6})(?:\s?\(?|_)(\d{4})\s?(?:Metric|metric|M)\)?/y;
 const METRIC = /(\d{4})\s?(?:Metric|metric)/y;
-const FOUR = /(\d{4,6})(?![\dA-Za-z.,]|%)/y;
+const FOUR = /(\d{4,6})(?![\dA-Za-z%]|[.,]\d)/y;
+const LETTERED = /(?:R|C|L|D|LED|SMD|RES|CAP|IND)[-_]?(0\d{3,4}|1206|1210|2010|2512)(?![\dA-Za-z])/iy;
 const ROUND = /(\d{4})\/(\d{1,2})(?!\d)/y;
 
 function digitsAt(text: string, start: number): PackageReading | null {
@@ -74,6 +75,9 @@ function namedAt(text: string, start: number): PackageReading | null {
   if (axial) return { name: `DIN${axial[1]}`, start, end: start + axial[0].length };
   const tantalum = at(TANTALUM_EIA, text, start);
   if (tantalum) return { name: `EIA-${tantalum[1]}`, start, end: start + tantalum[0].length, of: ['capacitor'] };
+  const lettered = at(LETTERED, text, start);
+  if (lettered && IMPERIAL.has(lettered[1] ?? ''))
+    return { name: lettered[1] ?? '', start, end: start + lettered[0].length, bare: true };
   const outline = outlineAt(text, start);
   if (outline) return outline;
   const family = at(FAMILY_PINS, text, start);

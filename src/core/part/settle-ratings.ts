@@ -61,10 +61,33 @@ function rating(kind: Kind, cells: readonly Cell[], key: 'voltage' | 'power' | '
   if (fromOwn) return { quantity: fromOwn, doubt: null };
   for (const cell of cells) {
     if (!isRead(cell.field, kind, key)) continue;
-    const found = inText(cell, key, unit);
+    const found = inText(cell, key, unit) ?? (key === 'voltage' && kind === 'capacitor' ? strokeVoltage(cell) : null);
     if (found) return found;
   }
   return null;
+}
+
+/** Rated voltages of capacitors (R5 and R10 series as makers offer them). */
+const RATED: ReadonlySet<string> = new Set(
+  ['4', '6.3', '10', '16', '25', '35', '50', '63', '80', '100', '160', '200', '250', '400', '450', '630'].map(decimal),
+);
+
+/** `220u/16`: behind the stroke stands the voltage without its unit. */
+function strokeVoltage(cell: Cell): Rating | null {
+  if (cell.field !== 'value' && cell.field !== 'text') return null;
+  const [first, second] = cell.atoms;
+  if (
+    first?.type !== 'quantity' ||
+    second?.type !== 'quantity' ||
+    second.quantity.form !== 'bare' ||
+    !RATED.has(second.quantity.value)
+  )
+    return null;
+  if (first.quantity.power >= 0 || cell.text.slice(first.end, second.start).trim() !== '/') return null;
+  return {
+    quantity: second.quantity,
+    doubt: { field: 'voltage', code: 'unit-assumed', args: { text: cell.text.slice(second.start, second.end), unit: 'V' } },
+  };
 }
 
 function isRead(field: ReadField | 'text', kind: Kind, key: string): boolean {

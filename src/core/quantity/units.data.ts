@@ -14,7 +14,7 @@ export const PREFIXES: readonly (readonly [power: number, spellings: readonly st
 
 /** Prefixes written as words or short words before a unit: `4.7 meg`, `10 micro F`. */
 export const PREFIX_WORDS: Readonly<Record<string, number>> = {
-  meg: 6, mega: 6, kilo: 3, milli: -3, micro: -6, mic: -6, nano: -9, pico: -12,
+  meg: 6, mega: 6, kilo: 3, kil: 3, milli: -3, micro: -6, mic: -6, nano: -9, pico: -12,
 };
 
 /**
