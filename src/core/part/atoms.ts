@@ -77,7 +77,8 @@ function recognise(text: string, start: number, folded: string, value: boolean):
   if (leading) return { type: 'quantity', quantity: leading, start, end: leading.end };
   let end = start + 1;
   // words of Japanese and Chinese stand without blanks: the next may begin at once
-  while (code < 0x2e80 && end < text.length && isWordCode(text.charCodeAt(end))) end++;
+  const last = code < 0x2e80 ? text.length : end;
+  while (end < last && isWordCode(text.charCodeAt(end))) end++;
   return { type: 'unknown', text: text.slice(start, end), start, end };
 }
 

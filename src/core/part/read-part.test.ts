@@ -134,3 +134,16 @@ void test('reading never throws, and says the same each time', () => {
     { seed: 7351 },
   );
 });
+
+void test('a heading states ratings for the kind that it names, and for no other', () => {
+  assert.match(
+    read('', { refs: [], fields: { value: '4k7', context: 'Resistors 1/4W 5%' } }),
+    /^resistor value=47e2 .*power=25e-2/,
+  );
+  assert.equal(read('', { refs: ['C1'], fields: { value: '10u', context: 'Lamp 12V, revision 3' } }), 'capacitor value=1e-5');
+});
+
+void test('commas part a description, and size, value and rating are all read', () => {
+  says('Resistor, 0603, 10K, 1%, 1/10W', 'value=1e4', 'package=0603', 'tolerance-low=1e-2', 'power=1e-1');
+  says('積層セラミックコンデンサ 0.1μF 50V', 'capacitor', 'technology=ceramic', 'voltage=5e1');
+});

@@ -10,7 +10,7 @@ import { settlePackage } from './settle-package.ts';
 import { settleRatings, settleTolerance } from './settle-ratings.ts';
 import { decodedFacts, settleValue } from './settle-value.ts';
 
-export type { PartHints, ReadField } from './hints.ts';
+export type { PartHints } from './hints.ts';
 
 export interface PartReading {
   readonly part: Part;

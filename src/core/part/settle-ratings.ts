@@ -3,6 +3,7 @@ import { quantityAt, type Quantity } from '#core/quantity/quantity.ts';
 import { writeQuantity } from '#core/quantity/write-quantity.ts';
 import { readToleranceLetter } from '#core/quantity/tolerance.ts';
 import type { Cell } from './cell.ts';
+import { related } from './decide-kind.ts';
 import type { Doubt } from './doubt.ts';
 import type { ReadField } from './hints.ts';
 import { KIND_ROWS } from './kinds.data.ts';
@@ -60,7 +61,7 @@ function rating(kind: Kind, cells: readonly Cell[], key: 'voltage' | 'power' | '
   const fromOwn = own ? inColumn(own, key, unit) : null;
   if (fromOwn) return { quantity: fromOwn, doubt: null };
   for (const cell of cells) {
-    if (!isRead(cell.field, kind, key)) continue;
+    if (!isRead(cell.field, kind, key) || !speaksOf(cell, kind)) continue;
     const found = inText(cell, key, unit) ?? (key === 'voltage' && kind === 'capacitor' ? strokeVoltage(cell) : null);
     if (found) return found;
   }
@@ -88,6 +89,14 @@ function strokeVoltage(cell: Cell): Rating | null {
     quantity: second.quantity,
     doubt: { field: 'voltage', code: 'unit-assumed', args: { text: cell.text.slice(second.start, second.end), unit: 'V' } },
   };
+}
+
+/** A heading states a rating only for the kind that it names: `Resistors 1/4 W`, not `Supply 12 V`. */
+function speaksOf(cell: Cell, kind: Kind): boolean {
+  return (
+    cell.field !== 'context' ||
+    cell.atoms.some((atom) => atom.type === 'word' && atom.meaning.kinds.some((one) => related(one, kind)))
+  );
 }
 
 function isRead(field: ReadField | 'text', kind: Kind, key: string): boolean {
@@ -198,7 +207,8 @@ export function settleTolerance(kind: Kind, cells: readonly Cell[], value: Decim
   }
   if (!own && !KIND_ROWS[kind].facts.includes('tolerance-low')) return [];
   for (const cell of cells) {
-    if (cell.field === 'footprint' || cell.field === 'package' || cell.field === 'supplierNumber') continue;
+    if (cell.field === 'footprint' || cell.field === 'package' || cell.field === 'supplierNumber' || !speaksOf(cell, kind))
+      continue;
     const facts = toleranceIn(cell, kind);
     if (facts.length) return facts;
   }
