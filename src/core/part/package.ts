@@ -44,7 +44,7 @@ const ARRAY = /(\d)\s?[xX*]\s?(0\d{3}|1206)(?!\d)|(0\d{3})[xX*](\d)(?!\d)/y;
 const PAIR = /(\d{4,6})(?:\s?\(?|_)(\d{4})\s?(?:Metric|metric|M)\)?/y;
 const METRIC = /(\d{4})\s?(?:Metric|metric)/y;
 const FOUR = /(\d{4,6})(?![\dA-Za-z%]|[.,]\d)/y;
-const LETTERED = /(?:R|C|L|D|LED|SMD|RES|CAP|IND)[-_]?(0\d{3,4}|1206|1210|2010|2512)(?![\dA-Za-z])/iy;
+const LETTERED = /(?:R|C|L|D|LED|SMD|RES|CAP|IND|CHIP)[-_]?(0\d{3,4}|1206|1210|2010|2512)(?![\dA-Za-z])/iy;
 const ROUND = /(\d{4})\/(\d{1,2})(?!\d)/y;
 
 function digitsAt(text: string, start: number): PackageReading | null {
@@ -107,7 +107,11 @@ function outlineAt(text: string, start: number): PackageReading | null {
   const [all, base = '', tail = ''] = match;
   const whole = OUTLINE.get(squash(base + tail));
   const end = start + all.length;
-  const found = whole ?? OUTLINE.get(squash(base)) ?? OUTLINE.get(squash(base.replace(/[- ]?[23]$/, '')));
+  const found =
+    whole ??
+    OUTLINE.get(squash(base)) ??
+    OUTLINE.get(squash(base.replace(/[- ]?[23]$/, ''))) ??
+    OUTLINE.get(squash(base.replace(/(?<=\d)[HVLW]$/i, '')));
   if (!found) return null;
   const [name, of] = found[0] ?? [''];
   const pins = whole ? null : /(\d)$/.exec(tail)?.[1];
