@@ -1,22 +1,36 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { readArguments } from './arguments.ts';
 import type { Command, Ending } from './command.ts';
 import { COMMANDS } from './command-list.ts';
 import { commandHelp, programHelp } from './help.ts';
 import { nearestName } from './nearest-name.ts';
 import { processTerminal, type Terminal } from './terminal.ts';
+import type { Refusal } from '#core/stock/refusal.ts';
 import { homeFolder } from '#db/home.ts';
 import { Refused } from '#db/refused.ts';
 import { cliText } from '#say/en/cli.ts';
 import { refusalText } from '#say/en/refusals.ts';
 
+/** The option that is the way on, where the command has one. */
+function wayOn({ code }: Refusal, command: Command): string {
+  return code === 'not-enough' && 'in-hand' in command.options ? ` ${cliText('say-in-hand')}` : '';
+}
+
 /** Says how a command ended; answers the exit status. */
 function sayEnding(ending: Ending, command: Command, terminal: Terminal): number {
-  if (ending.status === 1 && ending.refusal) terminal.say(`bagatelle: ${refusalText(ending.refusal)}`);
+  if (ending.status === 1 && ending.refusal)
+    terminal.say(`bagatelle: ${refusalText(ending.refusal)}${wayOn(ending.refusal, command)}`);
   if (ending.status === 2) {
     terminal.say(`bagatelle: ${ending.wrong}`);
     terminal.say(cliText('usage', { usage: command.usage.split('\n')[0] ?? '', name: command.name }));
   }
   return ending.status;
+}
+
+function version(): string {
+  const text = readFileSync(join(import.meta.dirname, '..', '..', 'package.json'), 'utf8');
+  return (JSON.parse(text) as { readonly version: string }).version; // as: our own package.json
 }
 
 async function runCommand(command: Command, args: readonly string[], terminal: Terminal): Promise<number> {
@@ -31,6 +45,10 @@ async function runCommand(command: Command, args: readonly string[], terminal: T
 
 async function main(args: readonly string[], terminal: Terminal): Promise<number> {
   const [name = 'help', ...rest] = args;
+  if (name === '--version') {
+    terminal.out(`bagatelle ${version()}`);
+    return 0;
+  }
   const helpWanted = ['help', '--help', '-h'].includes(name);
   const wanted = helpWanted ? rest[0] : name;
   if (wanted === undefined) {

@@ -18,7 +18,9 @@ export function readWhole(text: string, field: string, { least, most }: Range = 
   if (!NUMBER.test(text)) return no('not-valid', { field, received, expected: 'a whole number' });
   if (!WHOLE.test(text)) return no('not-whole', { field, received });
   const value = Number(text);
-  return value < least || value > most ? no('out-of-range', { field, received, least, most }) : { ok: true, value };
+  return value < least || value > most
+    ? no('out-of-range', { field, received, least: value > most ? Math.max(least, 0) : least, most })
+    : { ok: true, value };
 }
 
 function no(code: RefusalCode, args: Refusal['args']): Outcome<never> {

@@ -62,5 +62,5 @@ function tellDone<Result extends Done>(
   else for (const line of tell(result)) terminal.out(line);
   for (const warning of result.warnings) terminal.say(warningText(warning));
   if (result.repeat) terminal.say(cliText('did-repeat'));
-  else if (!options.json) terminal.say(cliText('act', { act: result.act.slice(0, 8) }));
+  else if (!options.json && !('undoes' in result)) terminal.say(cliText('act', { act: result.act.slice(0, 8) }));
 }

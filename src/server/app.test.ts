@@ -226,6 +226,11 @@ void test('a kit goes from a board over its walk to its leftovers, each step onc
   const [kit, again] = [await post('/api/kits', wanted), await post('/api/kits', wanted)];
   assert.deepEqual([kit.status, again.status, again.body['build']], [201, 200, kit.body['build']]);
   assert.equal((await ask('/api/bags/811')).body['reserved'], 8);
+  const more = await post('/api/movements', { id: randomUUID(), kind: 'picked', bag: 811, quantity: 45 });
+  const warnings = more.body['warnings'] as readonly { code: string; text: string }[]; // as: the schema of a movement
+  assert.deepEqual([more.status, warnings.map(({ code }) => code)], [201, ['promise-broken']]);
+  assert.match(warnings[0]?.text ?? '', /lamp/, 'more than is free is done, and the warning names the promise');
+  await post('/api/undo', { id: randomUUID(), act: more.body['id'] });
   const path = `/api/kits/${String(kit.body['build'])}`;
   const picked = await post(`${path}/picks`, { id: randomUUID() });
   assert.equal(picked.body['picked'], 8, JSON.stringify(picked.body));

@@ -24,7 +24,7 @@ export const command = defineCommand({
   example: 'bagatelle find 4k7 0805',
   options: { limit: { type: 'word', value: 'N', say: `at most so many: ${LIMIT} unless said` }, json: JSON_OPTION },
   async run({ words, options, terminal }) {
-    if (!words.length) return wrongUsage(cliText('words-missing', { what: 'WORDS' }));
+    if (!words.join('').trim()) return wrongUsage(cliText('words-missing', { what: 'WORDS' }));
     const limit = readWhole(options.limit ?? LIMIT, '--limit', { least: 1, most: 1000 });
     if (!limit.ok) return refused(limit.refusal);
     const found = await withLab(async (lab) => {
