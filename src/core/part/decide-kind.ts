@@ -135,7 +135,11 @@ interface Found {
  * words the last noun before a comma or `for` (`boost inductor`, `relay module`). Other words only narrow.
  */
 function wordEvidence(evidence: Evidence, cell: Cell, weight: number): void {
-  const found = kindWords(cell.atoms);
+  // `TERM BLK 2POS PCB`: in a catalogue's capitals the last word is how it is mounted
+  const telegram = !/[a-z]/.test(cell.text);
+  const found = kindWords(cell.atoms).filter(
+    (one, index) => !(telegram && index > 0 && one.kinds.every((kind) => kind === 'not-a-part')),
+  );
   const [first] = found;
   if (!first) return;
   const sameSegment = found.filter((one) => one.segment === first.segment && one.aside === first.aside);
