@@ -14,12 +14,18 @@ const Picked = z.strictObject({
 });
 const Returned = z.strictObject({ kind: z.literal('returned'), ...told, quantity: moved });
 const Received = z.strictObject({ kind: z.literal('received'), ...told, quantity: moved });
-const Counted = z.strictObject({
-  kind: z.literal('counted'),
-  ...told,
-  counted: seen.openapi({ description: 'the total that was seen in the bag' }),
-  sawSeq: z.int().min(0).exactOptional().openapi({ description: 'last movement that the screen knew when it was counted' }),
-});
+const Counted = z
+  .strictObject({
+    kind: z.literal('counted'),
+    ...told,
+    quantity: seen.exactOptional().openapi({ description: 'the total that was seen in the bag' }),
+    counted: seen.exactOptional().openapi({ description: 'the same by its own name; one of the two' }),
+    sawSeq: z.int().min(0).exactOptional().openapi({ description: 'last movement that the screen knew when it was counted' }),
+  })
+  .refine((body) => (body.quantity === undefined) !== (body.counted === undefined), {
+    path: ['quantity'],
+    error: 'the total that was seen, once',
+  });
 
 /** What may be posted to /api/movements: one movement of one bag, which is an act by itself. */
 export const MovementRequest = z.discriminatedUnion('kind', [Picked, Returned, Received, Counted]).openapi('MovementRequest');

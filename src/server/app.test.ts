@@ -92,6 +92,8 @@ void test('counted carries the total that was seen; returned and received add', 
   const bag = await bagOf(10);
   const counted = await post('/api/movements', { id: randomUUID(), kind: 'counted', bag, counted: 4 });
   assert.deepEqual([counted.body['delta'], counted.body['onHand']], [-6, 4]);
+  assert.equal((await post('/api/movements', { id: randomUUID(), kind: 'counted', bag })).body['field'], 'quantity');
+  assert.equal((await post('/api/movements', { id: randomUUID(), kind: 'counted', bag, quantity: 4 })).body['delta'], 0);
   await post('/api/movements', { id: randomUUID(), kind: 'returned', bag, quantity: 2 });
   const received = await post('/api/movements', { id: randomUUID(), kind: 'received', bag, quantity: 30 });
   assert.equal(received.body['onHand'], 36);
@@ -101,7 +103,7 @@ void test('counted carries the total that was seen; returned and received add', 
   const movements = body['movements'] as readonly { kind: string; onHand: number }[]; // as: the schema of a bag
   assert.deepEqual(
     movements.map((movement) => movement.onHand),
-    [10, 4, 6, 36, 6],
+    [10, 4, 4, 6, 36, 6],
   );
 });
 

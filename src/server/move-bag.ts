@@ -38,8 +38,8 @@ export async function moveBag(lab: Lab, clock: Clock, who: Who, request: Movemen
       }));
     }
     default: {
-      const { kind, counted, ...input } = request;
-      return moved(kind, await act(count, { ...input, total: counted }), (done) => ({
+      const { kind, counted, quantity, ...input } = request;
+      return moved(kind, await act(count, { ...input, total: counted ?? quantity ?? 0 }), (done) => ({
         ...done,
         quantity: done.total,
         delta: done.difference,
