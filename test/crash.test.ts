@@ -61,7 +61,7 @@ async function proveLab(home: string, books: Books): Promise<void> {
 
 void test(`killed at any time, ${ROUNDS} times: every acknowledged act is there once, none twice (seed ${SEED})`, async () => {
   const home = await freshHome();
-  const books: Books = { acts: new Map(), open: new Map(), undone: new Set(), refused: 0, kills: 0 };
+  const books: Books = { acts: new Map(), open: new Map(), undone: new Set(), refused: 0, kills: 0, resent: 0 };
   const random = seeded(SEED);
   for (let round = 0; round < ROUNDS; round += 1) await crashRound(home, books, BAGS, random, () => proveLab(home, books));
   const server = await startServer(home);
@@ -69,5 +69,6 @@ void test(`killed at any time, ${ROUNDS} times: every acknowledged act is there 
   await proveLab(home, books);
   assert.equal(await server.end('SIGTERM'), 0, 'asked to end, it ends well');
   assert.ok(books.acts.size > ROUNDS, `only ${books.acts.size} acts in ${ROUNDS} rounds`);
+  assert.ok(books.resent > ROUNDS / 2, `only ${books.resent} posts were cut off by ${books.kills} kills`);
   rmSync(home, { recursive: true });
 });

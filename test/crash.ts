@@ -26,6 +26,8 @@ export interface Books {
   readonly undone: Set<string>;
   refused: number;
   kills: number;
+  /** posts that were sent again since a kill took their answer */
+  resent: number;
 }
 
 const CLIENTS = 4;
@@ -86,6 +88,7 @@ function enter(books: Books, { path, body }: Post, answer: Readonly<Record<strin
 /** Sends again, with the same ids, what got no answer before the server died. */
 export async function settle(url: string, books: Books): Promise<void> {
   for (const post of books.open.values()) {
+    books.resent += 1;
     if (!(await send(url, post, books))) throw new Error('the server is gone while nobody killed it');
   }
 }
