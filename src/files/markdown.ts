@@ -1,7 +1,9 @@
 import type { PlainRow, PlainTable } from './plain.ts';
 
-const SEPARATOR = /^\s*[|+]?\s*:?[-=]{2,}:?\s*([|+]\s*:?[-=]+:?\s*)*[|+]?\s*$/;
-const HEADING = /^ {0,3}(#{1,6})\s+(.+?)\s*#*\s*$/;
+const SEPARATOR = /^(?:[|+]\s*)?:?[-=]{2,}:?\s*(?:[|+]\s*:?[-=]+:?\s*)*[|+]?$/;
+const HEADING = /^ {0,3}(#{1,6})\s+(\S.*)$/;
+/** in a text longer than this, marks of emphasis and links are left as they are: it is no cell that a person wrote */
+const LONGEST_MARKED = 2_000;
 const BULLET = /^\s*(?:[-*+•]|\d+[.)])\s+(?:\[[ xX]\]\s+)?(.*)$/;
 
 /** Whether the lines hold a Markdown table: a row of dashes and bars (or plus signs) under a row with a bar. */
@@ -16,7 +18,7 @@ export function isMarkdownList(lines: readonly string[]): boolean {
 
 function isTableStart(lines: readonly string[], at: number): boolean {
   const below = lines[at + 1] ?? '';
-  return (lines[at] ?? '').includes('|') && /[|+]/.test(below) && SEPARATOR.test(below);
+  return (lines[at] ?? '').includes('|') && /[|+]/.test(below) && SEPARATOR.test(below.trim());
 }
 
 /** All tables and lists of a Markdown text, each with the headings over it; a lone first-level heading is the title of the text, not of a table. */
@@ -63,7 +65,7 @@ function frontMatterEnd(lines: readonly string[]): number {
 
 function headingAt(lines: readonly string[], at: number): { level: number; text: string } | null {
   const match = HEADING.exec(lines[at] ?? '');
-  if (match) return { level: (match[1] ?? '').length, text: match[2] ?? '' };
+  if (match) return { level: (match[1] ?? '').length, text: (match[2] ?? '').trimEnd().replace(/\s#+$/, '') };
   const below = lines[at + 1] ?? '';
   const line = (lines[at] ?? '').trim();
   if (!line || line.includes('|') || !/^(={3,}|-{3,})\s*$/.test(below)) return null;
@@ -74,7 +76,7 @@ function headingAt(lines: readonly string[], at: number): { level: number; text:
 function tableRows(lines: readonly string[], start: number): PlainRow[] {
   const rows: PlainRow[] = [{ row: start + 1, cells: cutBars(lines[start] ?? '') }];
   for (let at = start + 2; at < lines.length && /^\s*\+[-=+]+\s*$|\|/.test(lines[at] ?? ''); at += 1) {
-    if (!SEPARATOR.test(lines[at] ?? '')) rows.push({ row: at + 1, cells: cutBars(lines[at] ?? '') });
+    if (!SEPARATOR.test((lines[at] ?? '').trim())) rows.push({ row: at + 1, cells: cutBars(lines[at] ?? '') });
   }
   return rows;
 }
@@ -106,9 +108,9 @@ const ENTITIES: Readonly<Record<string, string>> = { '&amp;': '&', '&lt;': '<', 
 
 /** Markdown in a line to what is read: `[10 k](https://…)` → `10 k`, `**R1**` → `R1`. */
 export function plainText(text: string): string {
+  if (text.length > LONGEST_MARKED) return text.trim();
   return text
-    .replace(/!\[([^\]]*)\]\([^)]*\)/g, '$1')
-    .replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
+    .replace(/!?\[([^\][]*)\]\([^)]*\)/g, '$1')
     .replace(/<br\s*\/?>/gi, ' ')
     .replace(/<\/?[a-z][^>]*>/gi, '')
     .replace(/(\*\*|__)(.+?)\1/g, '$2')

@@ -59,7 +59,9 @@ export function isWholeNumber(cell: string): boolean {
 }
 
 export function isWords(cell: string): boolean {
-  return /\p{L}{2,}.*\s.*\S/u.test(cell.trim());
+  const text = cell.trim();
+  const word = /\p{L}{2}/u.exec(text);
+  return word !== null && /\s/.test(text.slice(word.index));
 }
 
 export function isCount(cell: string): boolean {
