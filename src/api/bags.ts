@@ -49,6 +49,7 @@ export const FoundBag = z
     text: z.string(),
     onHand: z.int(),
     free: z.int(),
+    full: z.boolean().openapi({ description: 'answers all that was asked; else it is something near' }),
     why: z.array(z.string()),
   })
   .openapi('FoundBag');
@@ -78,7 +79,7 @@ export function bagView(bag: Bag): BagView {
 }
 
 /** A bag that a search found, with why. */
-export function foundBag({ bag, why }: { readonly bag: Bag; readonly why: readonly string[] }): FoundBag {
+export function foundBag({ bag, full, why }: { readonly bag: Bag; readonly full: boolean; readonly why: readonly string[] }): FoundBag {
   const { number, box, code, part, onHand, sure, reserved } = bag;
-  return { bag: number, box, code, text: part.text, onHand, free: sure - reserved, why: [...why] };
+  return { bag: number, box, code, text: part.text, onHand, free: sure - reserved, full, why: [...why] };
 }

@@ -1,3 +1,4 @@
+import { FIND_PAGE } from '#say/en/find-page.ts';
 import { Tag } from './tag.tsx';
 
 /** The bar of jobs. Find is the one job that has its page yet. */
@@ -5,7 +6,7 @@ export function Bar() {
   return (
     <>
       <a className="skip" href="#main">
-        Skip to the work
+        {FIND_PAGE.skip}
       </a>
       <header className="bar">
         <a className="home" href="/">
@@ -14,11 +15,11 @@ export function Bar() {
           </span>
           Bagatelle
         </a>
-        <nav className="jobs" aria-label="Jobs">
+        <nav className="jobs" aria-label={FIND_PAGE.jobs}>
           <ul>
             <li>
               <a href="/" aria-current="page">
-                Find
+                {FIND_PAGE.find}
               </a>
             </li>
           </ul>

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { FoundBag } from './find.ts';
+import type { FoundBag } from '#api/bags.ts';
 
 export type Asked<T> =
   | { readonly state: 'waiting' }

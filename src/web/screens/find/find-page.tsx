@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { FIND_PAGE } from '#say/en/find-page.ts';
 import { Bar } from '../../ui/bar.tsx';
 import { useBags, useChange, useFound } from './ask.ts';
 import { FoundTable } from './found-table.tsx';
@@ -36,7 +37,7 @@ export function FindPage() {
       <main id="main" className="page find">
         <div className="asking">
           <label className="field ask">
-            <span>Find a part or a bag</span>
+            <span>{FIND_PAGE.field}</span>
             <input
               ref={field}
               type="search"
@@ -47,7 +48,7 @@ export function FindPage() {
               onKeyDown={(event) => event.key === 'Escape' && setWords('')}
             />
           </label>
-          <p className="three s">Works too: 0.1u 50v, M3x8, bag 114, a part number</p>
+          <p className="three s">{FIND_PAGE.help}</p>
         </div>
         {words.trim() ? <Answer found={found} words={words} /> : <LabSummary bags={bags} />}
       </main>
@@ -56,12 +57,12 @@ export function FindPage() {
 }
 
 function Answer({ found, words }: { readonly found: ReturnType<typeof useFound>; readonly words: string }) {
-  if (found.state === 'waiting') return <p className="answer two">Looking…</p>;
+  if (found.state === 'waiting') return <p className="answer two">{FIND_PAGE.looking}</p>;
   if (found.state === 'failed') {
     return (
       <div className="answer" role="alert">
-        <h1>The lab did not answer.</h1>
-        <p>{found.why}. What you typed is still here; type on to ask again.</p>
+        <h1>{FIND_PAGE.failed}</h1>
+        <p>{FIND_PAGE.failedWhy(found.why)}</p>
       </div>
     );
   }

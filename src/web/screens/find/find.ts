@@ -1,38 +1,39 @@
-/** What the page needs of one found bag: an answer of `/api/find`. */
-export interface FoundBag {
-  readonly bag: number;
-  readonly box: string | null;
-  readonly code: string;
-  readonly text: string;
-  readonly onHand: number;
-  readonly free: number;
-  readonly why: readonly string[];
-}
+import type { FoundBag } from '#api/bags.ts';
+import { FIND_PAGE, sayFoundCount } from '#say/en/find-page.ts';
 
 export interface FoundGroup {
   readonly name: string;
   readonly bags: readonly FoundBag[];
 }
 
-/** The page's one sentence: how many bags that hold something answer. */
-export function answerOf(found: readonly FoundBag[]): string {
-  const holding = found.filter((bag) => bag.onHand > 0);
-  if (holding.length === 0) return found.length ? 'All of these are exhausted.' : 'Nothing here answers to that.';
-  return holding.length === 1 ? 'One bag answers.' : `${holding.length} bags answer.`;
+interface Split {
+  readonly full: readonly FoundBag[];
+  readonly near: readonly FoundBag[];
+  readonly exhausted: readonly FoundBag[];
 }
 
-/** Bags that hold something in their order, then the exhausted ones; a group without bags is left out. */
+function split(found: readonly FoundBag[]): Split {
+  const holding = found.filter((bag) => bag.onHand > 0);
+  return {
+    full: holding.filter((bag) => bag.full),
+    near: holding.filter((bag) => !bag.full),
+    exhausted: found.filter((bag) => bag.onHand === 0),
+  };
+}
+
+/** The page's one sentence. */
+export function answerOf(found: readonly FoundBag[]): string {
+  const { full, near, exhausted } = split(found);
+  return sayFoundCount(full.length, near.length, exhausted.length);
+}
+
+/** Bags that answer all of it, bags near it, exhausted ones; a group without bags is left out. */
 export function groupsOf(found: readonly FoundBag[]): FoundGroup[] {
+  const { full, near, exhausted } = split(found);
   const groups = [
-    { name: 'On hand', bags: found.filter((bag) => bag.onHand > 0) },
-    { name: 'Exhausted', bags: found.filter((bag) => bag.onHand === 0) },
+    { name: FIND_PAGE.groups.onHand, bags: full },
+    { name: FIND_PAGE.groups.near, bags: near },
+    { name: FIND_PAGE.groups.exhausted, bags: exhausted },
   ];
   return groups.filter((group) => group.bags.length > 0);
-}
-
-const RAIL_STEPS = 60;
-
-/** Where the mark stands on the rail: (number − 1) modulo its steps, 0 front to 1 back. */
-export function markOf(number: number): number {
-  return ((number - 1) % RAIL_STEPS) / (RAIL_STEPS - 1);
 }

@@ -1,26 +1,26 @@
 import { Tag } from '../../ui/tag.tsx';
-import { groupsOf, markOf, type FoundBag } from './find.ts';
+import type { FoundBag } from '#api/bags.ts';
+import { railMark } from '#core/stock/rail.ts';
+import { FIND_PAGE } from '#say/en/find-page.ts';
+import { groupsOf } from './find.ts';
 
 /** The found bags as the one table of the house; it folds on a phone. */
 export function FoundTable({ found, words }: { readonly found: readonly FoundBag[]; readonly words: string }) {
   if (found.length === 0) return null;
+  const { columns } = FIND_PAGE;
   return (
     <div className="col">
       <table className="ledger fold">
-        <caption className="vh">Bags that answer to {words}</caption>
+        <caption className="vh">{FIND_PAGE.caption(words)}</caption>
         <thead>
           <tr>
-            <th scope="col">Bag</th>
-            <th scope="col">What it is</th>
-            <th scope="col">Why</th>
-            <th scope="col">Part code</th>
-            <th scope="col">Box</th>
-            <th scope="col" className="n">
-              On hand
-            </th>
-            <th scope="col" className="n">
-              Free
-            </th>
+            <th scope="col">{columns.bag}</th>
+            <th scope="col">{columns.what}</th>
+            <th scope="col">{columns.why}</th>
+            <th scope="col">{columns.code}</th>
+            <th scope="col">{columns.box}</th>
+            <th scope="col" className="n">{columns.onHand}</th>
+            <th scope="col" className="n">{columns.free}</th>
           </tr>
         </thead>
         {groupsOf(found).map((group) => (
@@ -44,8 +44,8 @@ function FoundRow({ bag }: { readonly bag: FoundBag }) {
   return (
     <tr>
       <td className="t" data-as="tag">
-        <span className="vh">bag </span>
-        <Tag number={bag.bag} at={markOf(bag.bag)} gone={bag.onHand === 0} />
+        <span className="vh">{FIND_PAGE.bag}</span>
+        <Tag number={bag.bag} at={railMark(bag.bag)} gone={bag.onHand === 0} />
       </td>
       <td className="main" data-as="main">
         {bag.text}
@@ -58,7 +58,7 @@ function FoundRow({ bag }: { readonly bag: FoundBag }) {
       <td className="n main" data-as="n">
         {bag.onHand}
       </td>
-      <td className="n" data-as="free" data-l="free">
+      <td className="n" data-as="free" data-l={FIND_PAGE.free}>
         {bag.free}
       </td>
     </tr>
