@@ -1,4 +1,4 @@
-import { aimsOf } from '#core/kit/aims.ts';
+import { AIMS, aimsOf } from '#core/kit/aims.ts';
 import { received, type Flow } from '#core/kit/flow.ts';
 import { splitIndependent } from '#core/kit/groups.ts';
 import type { Plan } from '#core/kit/kit.ts';
@@ -11,7 +11,7 @@ export function tupleOf(problem: Problem, flow: Flow): number[] {
   const boards = problem.builds.map((demand, build) => -Math.min(demand.boards, ...problem.lines.map((line, at) =>
     (line.build === build ? Math.floor(received(flow, at) / line.perBoard) : Infinity))));
   const aims = splitIndependent(problem).map((group) => aimsOf(problem, group, flow));
-  return [...boards, ...aims.reduce((sums, one) => sums.map((sum, at) => sum + (one[at] ?? 0)), [0, 0, 0, 0, 0, 0, 0])];
+  return [...boards, ...aims.reduce((sums, one) => sums.map((sum, at) => sum + (one[at] ?? 0)), AIMS.map(() => 0))];
 }
 
 /** The takes of a plan without its spares, as a flow of the problem. */

@@ -91,3 +91,10 @@ void test('without a solver a plan keeps its boards and its fewest shorts, and s
   const plan = await planKit(stockOf([bagOf(1, 3), bagOf(2, 3)]), [demandOf('b', 3, lines)], { solve: () => Promise.reject(new Error('no')) });
   assert.deepEqual([plan.proof, plan.builds[0]?.buildable], ['gap', 3]);
 });
+
+void test('pieces that complete no board go to the first build: a later one never makes it shorter', async () => {
+  const demands = ['late', 'soon'].map((build, at) =>
+    demandOf(build, 3, [needOf(`${build}/1`, 2, [candidateOf(1), candidateOf(2)]), needOf(`${build}/2`, 1, [])], 2 - at));
+  const [soon, late] = (await planKit(stockOf([bagOf(1, 3), bagOf(2, 4)]), demands)).builds;
+  assert.deepEqual([soon?.build, soon?.lines[0]?.short, late?.lines[0]?.short], ['soon', 0, 5]);
+});

@@ -51,7 +51,8 @@ function termsOf(pairs: readonly Pair[], want: (pair: Pair) => boolean): Row['te
 export function costsOf(problem: Problem, group: Group, { pairs }: GroupModel, aim: Aim): number[] | null {
   const [ages, numbers] = [ageRanks(problem, group), numberRanks(group)];
   const grade = GRADE_OF_AIM[aim];
-  const piece = ({ option }: Pair): number => {
+  const piece = ({ line, option }: Pair): number => {
+    if (aim === 'order') return problem.lines[line]?.build ?? 0;
     if (aim === 'age') return ages.get(option.bag) ?? 0;
     if (aim === 'number') return numbers.get(option.bag) ?? 0;
     return grade !== undefined && option.grade === grade ? 1 : 0;
