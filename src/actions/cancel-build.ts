@@ -9,7 +9,7 @@ import { allOut, checkReturns, markReturned, openKit, returnMovements, settle, t
 
 /** Gives a build up: its promises are let go, and what was picked goes back, all of it unless less is said. */
 export const cancelBuild: Action<CancelBuildInput, CancelBuildResult> = async (tx, clock, who, input) => {
-  const kit = await openKit(tx, input.build, ['reserved', 'picking']);
+  const kit = await openKit(tx, input.build, ['planned', 'reserved', 'picking']);
   if (!kit.ok) return kit;
   const returns = input.returns ? checkReturns(kit.value, input.returns) : done(allOut(kit.value));
   if (!returns.ok) return returns;

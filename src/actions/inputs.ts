@@ -160,12 +160,37 @@ export interface ChooseResult extends Done {
   readonly accept: boolean;
 }
 
+/** Keeps a build of a saved board without a promise: it competes with all other planned builds until it is reserved. */
+export interface PlanBuildInput extends ActInput {
+  readonly board: string;
+  /** the newest where it is left out */
+  readonly revision?: string;
+  readonly boards: number;
+  /** that of the board where it is left out */
+  readonly name?: string;
+  /** small comes first; 5 where it is left out */
+  readonly priority?: number;
+  /** plain date, YYYY-MM-DD */
+  readonly due?: string;
+}
+export interface PlanBuildResult extends Done {
+  readonly build: string;
+  readonly name: string;
+  readonly board: string;
+  readonly revision: string;
+  readonly boards: number;
+  readonly priority: number;
+  readonly due: string | null;
+}
+
 /** What the plan calls `build`, and what it is a build of. */
 export interface BuildInput {
   /** `Demand.build` in the plan */
   readonly key: string;
   /** name shown to people */
   readonly name: string;
+  /** id of the planned build that gets this plan; a new build where it is left out */
+  readonly planned?: string;
   readonly board?: string;
   readonly revision?: string;
   readonly priority?: number;
@@ -257,6 +282,7 @@ export type ActKind =
   | 'set-aside'
   | 'board-saved'
   | 'chosen'
+  | 'planned'
   | 'reserved'
   | 'picked-for-build'
   | 'built'

@@ -2,10 +2,13 @@ import type { Outcome } from '#core/stock/refusal.ts';
 import type { Lab } from '#db/database.ts';
 import type { Action, Clock, Who } from './action.ts';
 import type { FollowedStock } from './follow-stock.ts';
-import type { ActInput, ReserveKitResult } from './inputs.ts';
+import type { ActInput, BuildInput, ReserveKitInput, ReserveKitResult } from './inputs.ts';
 import { perform } from './perform.ts';
-import { BUILD, planBom, type Bom, type PlannedBom } from './plan-bom.ts';
+import { wishTrouble } from './plan-build.ts';
+import type { Bom, PlannedBom } from './plan-builds.ts';
+import { planAsked } from './plan-open.ts';
 import { reserveKit } from './reserve-kit.ts';
+import { takeFresh } from './take-fresh.ts';
 
 /** What is asked: the body by which a repeat is known, whatever the plan comes out as. */
 export interface ReserveBomInput extends ActInput {
@@ -16,16 +19,18 @@ export interface ReserveBomInput extends ActInput {
   readonly name: string;
   readonly board?: string;
   readonly revision?: string;
+  readonly priority?: number;
+  readonly due?: string;
 }
 
 export interface ReservedBom {
   readonly planned: PlannedBom;
+  /** the planned builds of the lab and this one, the first served first */
+  readonly all: readonly PlannedBom[];
   readonly result: ReserveKitResult;
 }
 
-const TRIES = 4;
-
-/** Plans and takes the plan; where the stock changed between the two, it plans again, three times, and then says what changed. */
+/** Plans a BOM beside all planned builds, those that come first honoured, and promises it what it gets. */
 export async function reserveBom(
   lab: Lab,
   stock: FollowedStock,
@@ -33,12 +38,13 @@ export async function reserveBom(
   who: Who,
   input: ReserveBomInput,
 ): Promise<Outcome<ReservedBom>> {
-  for (let left = TRIES - 1; ; left -= 1) {
-    const planned = await planBom(await stock.current(), input.bom, input.boards, input);
+  const trouble = wishTrouble(input);
+  if (trouble) return { ok: false, refusal: trouble };
+  return takeFresh(async () => {
+    const { planned, all } = await planAsked(lab, stock, { ...input, ...input.bom }, input);
     const outcome = await perform(lab, takingOf(planned), clock, who, input);
-    if (outcome.ok) return { ok: true, value: { planned, result: outcome.value } };
-    if (outcome.refusal.code !== 'plan-stale' || left === 0) return outcome;
-  }
+    return outcome.ok ? { ok: true, value: { planned, all, result: outcome.value } } : outcome;
+  });
 }
 
 /** The plan is no part of what is asked, so that a repeat with the same id is the same act. */
@@ -47,16 +53,15 @@ function takingOf(planned: PlannedBom): Action<ReserveBomInput, ReserveKitResult
     tx,
     clock,
     who,
-    { bom: _bom, boards: _boards, spares: _spares, name, board, revision, ...told },
+    { bom: _bom, boards: _boards, spares: _spares, id, happenedAt, note, ...build },
   ) => {
-    const build = { key: BUILD, name, ...(board !== undefined && { board }), ...(revision !== undefined && { revision }) };
-    return reserveKit(tx, clock, who, {
-      ...told,
-      plan: planned.plan,
-      change: planned.change,
-      builds: [build],
-      cells: planned.cells,
-    });
+    const told = { id, ...(happenedAt !== undefined && { happenedAt }), ...(note !== undefined && { note }) };
+    return reserveKit(tx, clock, who, { ...told, ...partOf(planned, { key: planned.open.key, ...build }) });
   };
   return reserveBom;
+}
+
+/** What one build gets of a plan that was made for many: the others are promised nothing by it. */
+export function partOf({ plan, build, change, cells }: PlannedBom, wanted: BuildInput): Omit<ReserveKitInput, keyof ActInput> {
+  return { plan: { ...plan, builds: [build] }, change, builds: [wanted], cells };
 }

@@ -3,13 +3,19 @@ import type { Plan, PlannedBuild } from '#core/kit/kit.ts';
 import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import { findBags, touchBags, type HeldBag } from '#db/bags.ts';
 import { readBoard } from '#db/boards.ts';
-import { insertBuild, insertBuildLines, insertTakes, type NewTake } from '#db/builds.ts';
+import { findBuild, insertBuild, insertBuildLines, insertTakes, setReserved, type NewTake } from '#db/builds.ts';
 import type { Tx } from '#db/database.ts';
 import type { Action } from './action.ts';
 import { balancesOf } from './balances.ts';
 import { begin } from './begin.ts';
 import { quantityTrouble } from './checks.ts';
+import { USUAL_PRIORITY } from './plan-build.ts';
 import type { BuildInput, CellInput, ReserveKitInput, ReserveKitResult } from './inputs.ts';
+
+/** What an undo must know: the builds that were planned before and are planned again after it. */
+export interface ReservedMemo {
+  readonly planned: readonly string[];
+}
 
 /**
  * Takes a plan: its builds are made and their bags promised. What the plan counted on is looked at again here, inside the
@@ -19,7 +25,7 @@ export const reserveKit: Action<ReserveKitInput, ReserveKitResult> = async (tx, 
   const bags = await plannedBags(tx, input.plan);
   if (!bags.ok) return bags;
   if (input.builds.length === 0) return refuse('nothing-to-do');
-  const begun = await begin(tx, clock, who, input, { kind: 'reserved' });
+  const begun = await begin(tx, clock, who, input, { kind: 'reserved', memo: memoOf(input.builds) });
   if (!begun.ok) return begun;
 
   const made: { key: string; build: string; name: string }[] = [];
@@ -34,6 +40,10 @@ export const reserveKit: Action<ReserveKitInput, ReserveKitResult> = async (tx, 
   await touchBags(tx, begun.value, ids);
   return done({ act: input.id, repeat: false, change: begun.value, warnings: [], builds: made, bags: await balancesOf(tx, ids) });
 };
+
+function memoOf(builds: readonly BuildInput[]): ReservedMemo {
+  return { planned: builds.flatMap(({ planned }) => (planned === undefined ? [] : [planned])) };
+}
 
 /** The bags of a plan by number, all of them still good for what is planned of them. */
 async function plannedBags(tx: Tx, plan: Plan): Promise<Outcome<Map<number, HeldBag>>> {
@@ -64,22 +74,42 @@ async function enterBuild(
   planned: PlannedBuild,
   bags: ReadonlyMap<number, HeldBag>,
 ): Promise<Outcome<string>> {
+  const plan = { buildable: planned.buildable, proof: input.plan.proof };
+  const made =
+    wanted.planned === undefined
+      ? await newBuild(tx, input.id, wanted, planned.boards, plan)
+      : await fromPlanned(tx, wanted.planned, plan);
+  if (!made.ok) return made;
+  const lines = await insertBuildLines(tx, made.value, planned.lines);
+  await insertTakes(tx, takesOfPlan(planned, lines, bags, input.cells ?? []));
+  return made;
+}
+
+type PlanOfBuild = Parameters<typeof setReserved>[2];
+
+async function newBuild(tx: Tx, act: string, wanted: BuildInput, boards: number, plan: PlanOfBuild): Promise<Outcome<string>> {
   const found = wanted.board === undefined ? null : await readBoard(tx, wanted.board, wanted.revision);
   if (wanted.board !== undefined && !found) return refuse('no-such-board', { board: wanted.board });
   const id = randomUUID();
-  await insertBuild(tx, input.id, {
+  await insertBuild(tx, act, {
     id,
     name: wanted.name,
     board: found?.board.id ?? null,
     revision: found?.revision.id ?? null,
-    boards: planned.boards,
-    priority: wanted.priority ?? 0,
+    boards,
+    state: 'reserved',
+    priority: wanted.priority ?? USUAL_PRIORITY,
     due: wanted.due ?? null,
-    buildable: planned.buildable,
-    proof: input.plan.proof,
+    ...plan,
   });
-  const lines = await insertBuildLines(tx, id, planned.lines);
-  await insertTakes(tx, takesOfPlan(planned, lines, bags, input.cells ?? []));
+  return done(id);
+}
+
+async function fromPlanned(tx: Tx, id: string, plan: PlanOfBuild): Promise<Outcome<string>> {
+  const build = await findBuild(tx, id);
+  if (!build || build.state === 'undone') return refuse('no-such-build', { build: id });
+  if (build.state !== 'planned') return refuse('build-state', { build: build.name, state: build.state, wants: 'planned' });
+  await setReserved(tx, id, plan);
   return done(id);
 }
 

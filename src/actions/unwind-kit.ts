@@ -1,29 +1,46 @@
 import type { Refusal } from '#core/stock/refusal.ts';
 import type { KnownAct } from '#db/acts.ts';
 import { touchBags } from '#db/bags.ts';
-import { buildsOfAct, findBuild, setBuild, setTake, takesOf, type BuildState, type Take } from '#db/builds.ts';
+import { buildsOfAct, findBuild, planAgain, setBuild, setTake, takesOf, type BuildState, type Take } from '#db/builds.ts';
 import type { Tx } from '#db/database.ts';
+import type { ReservedMemo } from './reserve-kit.ts';
 import { settle, type KitMemo } from './kit-takes.ts';
 import type { Unwind } from './unwind.ts';
 
-/** A reservation is taken back while nothing was picked for its builds. */
-export const undoReserved: Unwind = {
-  async trouble(tx, act) {
-    for (const id of await buildsOfAct(tx, act.id)) {
-      const wrong = await stateTrouble(tx, act, id, ['reserved']);
-      if (wrong) return wrong;
-    }
-    return null;
+/** A build that was only planned competes no more. */
+export const undoPlanned: Unwind = {
+  trouble: async (tx, act) => standTrouble(tx, act, await buildsOfAct(tx, act.id), 'planned'),
+  async after(tx, act) {
+    for (const id of await buildsOfAct(tx, act.id)) await setBuild(tx, id, 'undone', null);
+    return [];
   },
-  async after(tx, act, _undo, change) {
+};
+
+/** A reservation is taken back while nothing was picked for its builds; a build that was planned before is planned again. */
+export const undoReserved: Unwind = {
+  trouble: async (tx, act) => standTrouble(tx, act, [...(await buildsOfAct(tx, act.id)), ...plannedBefore(act)], 'reserved'),
+  async after(tx, act, undo, change) {
     const freed: string[] = [];
-    for (const id of await buildsOfAct(tx, act.id)) {
+    for (const id of [...(await buildsOfAct(tx, act.id)), ...plannedBefore(act)]) {
       await setBuild(tx, id, 'undone', null);
       freed.push(...(await settle(tx, change, id)));
     }
+    for (const id of plannedBefore(act)) await planAgain(tx, id, undo);
     return freed;
   },
 };
+
+function plannedBefore(act: KnownAct): readonly string[] {
+  return (act.memo as ReservedMemo | null)?.planned ?? []; // as: `reserveKit` wrote it, or an older one nothing
+}
+
+async function standTrouble(tx: Tx, act: KnownAct, builds: readonly string[], wants: BuildState): Promise<Refusal | null> {
+  for (const id of builds) {
+    const wrong = await stateTrouble(tx, act, id, [wants]);
+    if (wrong) return wrong;
+  }
+  return null;
+}
 
 /** A pick for a build goes back while the build is being picked and nothing of it was returned or used up. */
 export const undoPicked: Unwind = {

@@ -8,7 +8,7 @@ import { postBagChanges } from '#db/ledger.ts';
 import { touchesOf } from '#db/touched.ts';
 import type { ChoiceMemo } from './choose.ts';
 import type { ActKind } from './inputs.ts';
-import { undoBuilt, undoCancelled, undoLeftovers, undoPicked, undoReserved } from './unwind-kit.ts';
+import { undoBuilt, undoCancelled, undoLeftovers, undoPicked, undoPlanned, undoReserved } from './unwind-kit.ts';
 
 /** What the undo of a kind of act does beyond movements and bag changes. */
 export interface Unwind {
@@ -24,6 +24,7 @@ export const UNWIND: Readonly<Partial<Record<ActKind, Unwind>>> = {
   imported: { trouble: importTrouble, after: removeBags },
   'board-saved': { trouble: boardTrouble, after: removeRevision },
   chosen: { trouble: choiceTrouble, after: restoreChoice },
+  planned: undoPlanned,
   reserved: undoReserved,
   'picked-for-build': undoPicked,
   'leftovers-returned': undoLeftovers,

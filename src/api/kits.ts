@@ -39,6 +39,20 @@ export const Limit = z
   .openapi('Limit');
 export type Limit = z.infer<typeof Limit>;
 
+/** What another open build gets of the same plan. */
+export const OtherBuild = z
+  .object({
+    build: z.string().nullable().openapi({ description: 'id of a planned build; null for one that was asked for' }),
+    name: z.string(),
+    boards: z.int(),
+    priority: z.int(),
+    due: z.string().nullable(),
+    buildable: z.int(),
+    short: z.int().openapi({ description: 'pieces that it lacks' }),
+  })
+  .openapi('OtherBuild');
+export type OtherBuild = z.infer<typeof OtherBuild>;
+
 /** A plan for so many boards. */
 export const KitAnswer = z
   .object({
@@ -50,6 +64,7 @@ export const KitAnswer = z
     gap: z.number(),
     lines: z.array(LineAnswer),
     route: z.array(RouteStop),
+    others: z.array(OtherBuild).openapi({ description: 'the other open builds, the first served first' }),
   })
   .openapi('KitAnswer');
 export type KitAnswer = z.infer<typeof KitAnswer>;
@@ -82,14 +97,29 @@ export const KitRequest = z
     revision: z.string().min(1).max(100).exactOptional().openapi({ description: 'the newest unless said' }),
     boards: z.int().min(1).max(10_000),
     spares: z.boolean().default(true),
-    reserve: z.boolean().default(false).openapi({ description: 'promise the bags; without it nothing is written' }),
-    id: actId.exactOptional().openapi({ description: 'id of the act; needed to reserve' }),
+    priority: z.int().min(0).max(999).exactOptional().openapi({ description: 'small comes first; 5 unless said' }),
+    due: z.iso.date().exactOptional(),
+    reserve: z.boolean().default(false).openapi({ description: 'promise the bags; without it and `keep` nothing is written' }),
+    keep: z.boolean().default(false).openapi({ description: 'keep it as a planned build, without a promise' }),
+    id: actId.exactOptional().openapi({ description: 'id of the act; needed to reserve or to keep' }),
     name: z.string().min(1).max(200).exactOptional().openapi({ description: 'name of the build: that of the board unless said' }),
     note,
   })
   .openapi('KitRequest');
 
-/** A plan that was taken: the build that its bags are promised to. */
+/** One build of the plan of all. */
+export const PlannedKit = KitAnswer.extend({
+  build: z.string(),
+  name: z.string(),
+  priority: z.int(),
+  due: z.string().nullable(),
+}).openapi('PlannedKit');
+export type PlannedKit = z.infer<typeof PlannedKit>;
+
+export const ReserveRequest = z.strictObject({ id: actId, spares: z.boolean().default(true), note }).openapi('ReserveRequest');
+export const ReservedBuild = z.object({ ...done, build: z.string(), bags: z.array(Balance) }).openapi('ReservedBuild');
+
+/** A plan that was taken, or is kept: its build. */
 export const ReservedKit = KitAnswer.extend({ ...done, build: z.string() }).openapi('ReservedKit');
 
 export const BuildView = z
@@ -100,7 +130,7 @@ export const BuildView = z
     revision: z.string().nullable(),
     boards: z.int(),
     made: z.int().nullable(),
-    state: z.enum(['reserved', 'picking', 'built', 'cancelled', 'undone']),
+    state: z.enum(['planned', 'reserved', 'picking', 'built', 'cancelled', 'undone']),
     priority: z.int(),
     due: z.string().nullable(),
     buildable: z.int(),
@@ -161,15 +191,28 @@ export const ReturnedKit = z.object({ ...done, returned: z.int(), bags: z.array(
 export const FinishRequest = z.strictObject({ id: actId, made: z.int().min(0).exactOptional(), note }).openapi('FinishRequest');
 export const FinishedKit = z.object({ ...done, made: z.int() }).openapi('FinishedKit');
 
+interface OpenForWire {
+  readonly key: string;
+  readonly kept: boolean;
+  readonly name: string;
+  readonly priority: number;
+  readonly due: string | null;
+}
+
 interface PlannedForWire {
+  readonly open: OpenForWire;
   readonly plan: Pick<Plan, 'proof' | 'gap'>;
   readonly build: PlannedBuild;
   readonly lines: readonly PlannedLine[];
   readonly route: readonly Stop[];
 }
 
-/** A plan of one build as it crosses the wire: the contract of `kit`. */
-export function kitAnswer({ plan, build, lines, route }: PlannedForWire, say: (because: Because) => string): KitAnswer {
+/** One build of a plan as it crosses the wire: the contract of `kit`, and what the others of `all` get. */
+export function kitAnswer(
+  { plan, open, build, lines, route }: PlannedForWire,
+  all: readonly PlannedForWire[],
+  say: (because: Because) => string,
+): KitAnswer {
   const rowOf = new Map(lines.map((line) => [line.line, line.row]));
   return {
     boards: build.boards,
@@ -182,5 +225,22 @@ export function kitAnswer({ plan, build, lines, route }: PlannedForWire, say: (b
     gap: plan.gap,
     lines: lines.map((line) => lineAnswer(line, say)),
     route: route.map(routeStop),
+    others: all.filter((one) => one.open.key !== open.key).map(otherBuild),
   };
+}
+
+/** What a build gets, in short. */
+export function otherBuild({ open: { key, kept, name, priority, due }, build }: PlannedForWire): OtherBuild {
+  const short = build.lines.reduce((sum, line) => sum + line.short, 0);
+  return { build: kept ? key : null, name, boards: build.boards, priority, due, buildable: build.buildable, short };
+}
+
+/** A planned build as it crosses the wire. */
+export function plannedKit(
+  planned: PlannedForWire,
+  all: readonly PlannedForWire[],
+  say: (because: Because) => string,
+): PlannedKit {
+  const { key, name, priority, due } = planned.open;
+  return { build: key, name, priority, due, ...kitAnswer(planned, all, say) };
 }

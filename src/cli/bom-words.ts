@@ -1,4 +1,4 @@
-import type { Bom } from '#actions/plan-bom.ts';
+import type { Bom } from '#actions/plan-builds.ts';
 import type { Outcome } from '#core/stock/refusal.ts';
 import { readBoard } from '#db/boards.ts';
 import type { Lab } from '#db/database.ts';

@@ -1,6 +1,6 @@
 import type { BagState, BagUnit, Holder } from '#core/stock/stock.ts';
 import type { Tx } from './engine.ts';
-import { chunks } from './rows.ts';
+import { chunks, grouped } from './rows.ts';
 
 /** A bag as an act sees it. */
 export interface HeldBag {
@@ -154,4 +154,20 @@ export async function promisesOf(tx: Tx, bag: string): Promise<{ build: string; 
     .orderBy('build.priority')
     .orderBy('build.name')
     .execute();
+}
+
+/** Names of the builds that pieces are promised to, by the number of the bag. */
+export async function promisedBags(tx: Tx): Promise<Map<number, string[]>> {
+  const rows = await tx
+    .selectFrom('reservation')
+    .innerJoin('build_line', 'build_line.id', 'reservation.build_line')
+    .innerJoin('build', 'build.id', 'build_line.build')
+    .innerJoin('bag', 'bag.id', 'reservation.bag')
+    .select(['bag.number', 'build.name'])
+    .distinct()
+    .orderBy('bag.number')
+    .orderBy('build.name')
+    .execute();
+  const found = grouped(rows, (row) => row.number);
+  return new Map([...found].map(([number, promises]) => [number, promises.map(({ name }) => name)]));
 }

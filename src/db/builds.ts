@@ -3,7 +3,7 @@ import type { PlannedLine } from '#core/kit/kit.ts';
 import type { Tx } from './engine.ts';
 import { chunks } from './rows.ts';
 
-export type BuildState = 'reserved' | 'picking' | 'built' | 'cancelled' | 'undone';
+export type BuildState = 'planned' | 'reserved' | 'picking' | 'built' | 'cancelled' | 'undone';
 
 export interface NewBuild {
   readonly id: string;
@@ -11,6 +11,7 @@ export interface NewBuild {
   readonly board: string | null;
   readonly revision: string | null;
   readonly boards: number;
+  readonly state: 'planned' | 'reserved';
   readonly priority: number;
   readonly due: string | null;
   readonly buildable: number;
@@ -20,7 +21,7 @@ export interface NewBuild {
 export async function insertBuild(tx: Tx, act: string, build: NewBuild): Promise<void> {
   await tx
     .insertInto('build')
-    .values({ ...build, made: null, state: 'reserved', act })
+    .values({ ...build, made: null, act })
     .execute();
 }
 
@@ -94,7 +95,7 @@ export async function findBuild(tx: Tx, id: string): Promise<KnownBuild | null> 
   return row ? { ...row, state: row.state as BuildState } : null; // as: a CHECK of the table holds the words
 }
 
-/** Builds that an act reserved. */
+/** Builds that an act made. */
 export async function buildsOfAct(tx: Tx, act: string): Promise<string[]> {
   const rows = await tx.selectFrom('build').select('id').where('act', '=', act).execute();
   return rows.map((row) => row.id);
@@ -123,6 +124,29 @@ export async function takesOf(tx: Tx, build: string): Promise<Take[]> {
 export async function setBuild(tx: Tx, id: string, state: BuildState, made: number | null): Promise<void> {
   await tx.updateTable('build').set({ state, made }).where('id', '=', id).execute();
 }
+
+/** A planned build gets its plan: its lines and takes are entered beside. */
+export async function setReserved(tx: Tx, id: string, plan: Pick<NewBuild, 'buildable' | 'proof'>): Promise<void> {
+  await tx.updateTable('build').set({ ...plan, state: 'reserved' }).where('id', '=', id).execute();
+}
+
+/**
+ * A reserved build is only planned again. Its lines, which movements may name, go to a build of their own that `act` undoes,
+ * so that the next plan of this one begins without any.
+ */
+export async function planAgain(tx: Tx, id: string, act: string): Promise<void> {
+  const build = await tx.selectFrom('build').selectAll().where('id', '=', id).executeTakeFirstOrThrow();
+  const before = randomUUID();
+  await tx
+    .insertInto('build')
+    .values({ ...build, id: before, state: 'undone', act })
+    .execute();
+  await tx.updateTable('build_line').set({ build: before }).where('build', '=', id).execute();
+  await tx.updateTable('build').set({ state: 'planned', ...NO_PLAN }).where('id', '=', id).execute();
+}
+
+/** What stands for the plan of a build that has none. */
+export const NO_PLAN = { buildable: 0, proof: 'none' } as const;
 
 export async function setTake(tx: Tx, take: Pick<Take, 'id' | 'picked' | 'returned' | 'state'>): Promise<void> {
   const { id, picked, returned, state } = take;

@@ -11,6 +11,7 @@ export type LabFaultCode =
   | 'number-twice' // {number}
   | 'gone-holds' // {bag, onHand}: a bag that is no more still holds something
   | 'promise' // {build, bag, reserved, wanted}: what is reserved is not what open takes still want
+  | 'planned' // {build}: a planned build without a board that is there
   | 'act-open' // {act}: an act without its answer
   | 'act-order' // {act, change, last}: a change number beyond the last one
   | 'undo-kind' // {act, undoes}: an undo of another kind, or of an undo
@@ -27,7 +28,7 @@ export interface LabFault {
 /** Proves the lab from its own records: nothing found is a lab whose stock is what its movements say. */
 export async function checkLab(tx: Tx): Promise<LabFault[]> {
   const last = await readChange(tx);
-  const parts = [checkBags(tx, last), checkBalances(tx), checkPromises(tx), checkActs(tx, last), checkUndos(tx), checkParts(tx)];
+  const parts = [checkBags(tx, last), checkBalances(tx), checkPromises(tx), checkPlanned(tx), checkActs(tx, last), checkUndos(tx), checkParts(tx)];
   const found: LabFault[] = [];
   for (const part of parts) found.push(...(await part));
   return found;
@@ -136,6 +137,18 @@ async function checkPromises(tx: Tx): Promise<LabFault[]> {
     ...wrong,
     ...stray.map(({ name, number, quantity }) => fault('promise', { build: name, bag: number, reserved: quantity, wanted: 0 })),
   ];
+}
+
+/** A planned build is nothing but its board, so the revision must be there. */
+async function checkPlanned(tx: Tx): Promise<LabFault[]> {
+  const builds = await tx
+    .selectFrom('build')
+    .leftJoin('revision', (join) => join.onRef('revision.id', '=', 'build.revision').on('revision.live', '=', 1))
+    .select('build.name')
+    .where('build.state', '=', 'planned')
+    .where('revision.id', 'is', null)
+    .execute();
+  return builds.map(({ name }) => fault('planned', { build: name }));
 }
 
 async function checkActs(tx: Tx, last: number): Promise<LabFault[]> {

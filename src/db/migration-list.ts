@@ -2,6 +2,7 @@ import type { Migration } from './migration.ts';
 import { ledger } from './migrations/0001-ledger.ts';
 import { boards } from './migrations/0002-boards.ts';
 import { builds } from './migrations/0003-builds.ts';
+import { planned } from './migrations/0004-planned.ts';
 
 /** Every migration, in order; a name that was released never changes, and nothing is put between. */
-export const MIGRATIONS: readonly Migration[] = [ledger, boards, builds];
+export const MIGRATIONS: readonly Migration[] = [ledger, boards, builds, planned];

@@ -14,10 +14,10 @@ export interface BuildSummary {
   readonly state: BuildState;
   readonly priority: number;
   readonly due: string | null;
-  /** complete boards that its plan made */
+  /** complete boards that its plan made; 0 while it is only planned */
   readonly buildable: number;
   readonly proof: string;
-  /** instant at which it was reserved */
+  /** instant at which it was entered: planned, or reserved at once */
   readonly reserved: string;
   readonly takes: number;
   /** takes that are still to be picked */
@@ -69,7 +69,7 @@ export interface Kit {
 /** Builds that were not taken back: those that go on first, by priority and due date; the ended ones after, newest first. */
 export async function readBuilds(tx: Tx): Promise<BuildSummary[]> {
   const builds = await summaries(tx, null);
-  const goesOn = (build: BuildSummary): boolean => build.state === 'reserved' || build.state === 'picking';
+  const goesOn = ({ state }: BuildSummary): boolean => state === 'planned' || state === 'reserved' || state === 'picking';
   const due = (build: BuildSummary): string => build.due ?? '9999';
   const going = builds
     .filter(goesOn)
@@ -127,7 +127,7 @@ async function readTakes(tx: Tx, build: string, lines: ReadonlyMap<string, KitLi
   }));
 }
 
-/** In the order in which they were reserved. */
+/** In the order in which they were entered. */
 async function summaries(tx: Tx, id: string | null): Promise<BuildSummary[]> {
   const query = tx
     .selectFrom('build')

@@ -155,7 +155,7 @@ export interface BuildTable {
 
 export interface BuildLineTable {
   id: Once<string>;
-  build: Once<string>;
+  build: string;
   ord: Once<number>;
   /** the plan's name of the line */
   key: Once<string>;

@@ -1,87 +1,62 @@
-import { randomUUID } from 'node:crypto';
-import { followStock } from '#actions/follow-stock.ts';
-import { planBom, type PlannedBom } from '#actions/plan-bom.ts';
-import { reserveBom } from '#actions/reserve-bom.ts';
-import { kitAnswer, type KitAnswer } from '#api/kits.ts';
-import type { Lab } from '#db/database.ts';
-import { sayBecause } from '#say/en/because.ts';
+import type { Outcome } from '#core/stock/refusal.ts';
 import { cliText } from '#say/en/cli.ts';
-import { warningText } from '#say/en/warnings.ts';
 import { oneWord } from '../bag-words.ts';
-import { namedBom } from '../bom-words.ts';
-import { defineCommand, ENDED, refused } from '../command.ts';
-import { LINE_COLUMNS, ROUTE_COLUMNS } from '../kit-tables.ts';
-import { clock, who, withLab } from '../lab.ts';
+import { defineCommand, ENDED, refused, wrongUsage } from '../command.ts';
+import { tellInShort, tellKits, writeKits, type Shown } from '../kit-answers.ts';
+import { keepWord, planKept, planWords, readWanted, reserveKept, reserveWord, type KitCall } from '../kit-asked.ts';
+import { withLab } from '../lab.ts';
+import { namedBuild } from '../named-build.ts';
 import { withProgress } from '../progress.ts';
-import { tableLines } from '../table.ts';
-import type { Terminal } from '../terminal.ts';
-import { BOARDS, readWhole } from '../whole.ts';
 import { WRITE_OPTIONS } from '../write-act.ts';
 
 export const command = defineCommand({
   name: 'kit',
-  summary: 'Plan a kit: which bags give how many, the walk, the trays. Kept only with --reserve.',
-  usage: 'bagatelle kit BOM [--boards N] [--reserve [--name NAME]] [--no-spares]',
+  summary: 'Plan a kit beside all planned builds: which bags give how many, the walk, the trays. Kept only with --keep or --reserve.',
+  usage:
+    'bagatelle kit BOM [--boards N] [--priority P] [--due DATE] [--keep | --reserve] [--name NAME] [--no-spares]\nbagatelle kit      (what every planned build gets)\nbagatelle kit --build BUILD [--reserve]      (a planned build)',
   example: 'bagatelle kit blinker.csv --boards 3 --reserve',
   options: {
     boards: { type: 'word', value: 'N', say: 'so many boards: 1 unless said' },
+    priority: { type: 'word', value: 'P', say: 'small comes first: 5 unless said' },
+    due: { type: 'word', value: 'YYYY-MM-DD', say: 'of equal priority, the earlier date comes first' },
+    keep: { type: 'switch', say: 'keep it as a planned build: every plan reckons with it, nothing is promised' },
     reserve: { type: 'switch', say: 'promise the bags to this build' },
+    build: { type: 'word', value: 'BUILD', say: 'a build that was kept as planned' },
     name: { type: 'word', value: 'NAME', say: 'name of the build: that of the BOM unless said' },
     'no-spares': { type: 'switch', say: 'not a piece above the need' },
     ...WRITE_OPTIONS,
   },
   async run({ words, options, terminal }) {
-    const bomWord = oneWord(words, 'BOM');
-    if (!bomWord.ok) return bomWord.ending;
-    const boards = readWhole(options.boards ?? '1', '--boards', BOARDS);
-    if (!boards.ok) return refused(boards.refusal);
+    const { keep, reserve, build } = options;
+    if (keep && (reserve || build !== undefined)) return wrongUsage(cliText('keep-alone'));
+    const [extra] = words;
+    if (build !== undefined && extra !== undefined) return wrongUsage(cliText('words-too-many', { word: extra }));
+    const one = build === undefined && (keep || reserve) ? oneWord(words, 'BOM') : null;
+    if (one && !one.ok) return one.ending;
+    const wanted = readWanted(options);
+    if (!wanted.ok) return refused(wanted.refusal);
     return withLab(async (lab) => {
-      const bom = await namedBom(lab, bomWord.value);
-      if (!bom.ok) return refused(bom.refusal);
-      const spares = !options['no-spares'];
-      const { name, board, revision, ...lines } = bom.value;
-      const wanted = {
-        id: options.id ?? randomUUID(),
-        bom: lines,
-        boards: boards.value,
-        spares,
-        name: options.name ?? name,
-        ...(board !== undefined && { board }),
-        ...(revision !== undefined && { revision }),
-        ...(options.note !== undefined && { note: options.note }),
-      };
-      const planned = await withProgress(terminal, cliText('planning'), () =>
-        options.reserve ? reserve(lab, terminal, wanted) : plan(lab, wanted),
-      );
+      const call = { lab, terminal, options };
+      const planned = await withProgress(terminal, cliText('planning'), () => {
+        if (build !== undefined) return ofBuild(call, build, reserve === true);
+        if (!one) return planWords(call, words, wanted.value);
+        return (keep ? keepWord : reserveWord)(call, one.value, wanted.value);
+      });
       if (!planned.ok) return refused(planned.refusal);
-      const answer = kitAnswer(planned.value, sayBecause);
-      if (options.json) terminal.out(JSON.stringify(answer));
-      else tellKit(terminal, answer);
+      if (options.json) writeKits(terminal, planned.value);
+      else if (words.length > 0 || build !== undefined) tellKits(terminal, planned.value);
+      else if (planned.value.all.length > 0) tellInShort(terminal, planned.value.all);
+      else terminal.say(cliText('none-planned'));
       return ENDED;
     });
   },
 });
 
-type Wanted = Parameters<typeof reserveBom>[4];
-
-async function plan(lab: Lab, { bom, boards, spares }: Wanted): Promise<{ ok: true; value: PlannedBom }> {
-  return { ok: true, value: await planBom(await followStock(lab).current(), bom, boards, { spares }) };
-}
-
-async function reserve(lab: Lab, terminal: Terminal, wanted: Wanted) {
-  const outcome = await reserveBom(lab, followStock(lab), clock, who(), wanted);
-  if (!outcome.ok) return outcome;
-  const { planned, result } = outcome.value;
-  for (const { name, build } of result.builds)
-    terminal.say(cliText('reserved', { name, build: build.slice(0, 8), act: result.act.slice(0, 8) }));
-  for (const warning of result.warnings) terminal.say(warningText(warning));
-  return { ok: true as const, value: planned };
-}
-
-function tellKit(terminal: Terminal, answer: KitAnswer): void {
-  for (const line of tableLines(answer.lines, LINE_COLUMNS, terminal.columns)) terminal.out(line);
-  terminal.out('');
-  for (const line of tableLines(answer.route, ROUTE_COLUMNS, terminal.columns)) terminal.out(line);
-  terminal.out('');
-  terminal.out(cliText('kit-sum', answer));
+async function ofBuild(call: KitCall, word: string, reserve: boolean): Promise<Outcome<Shown>> {
+  const kit = await namedBuild(call.lab, word);
+  if (!kit.ok) return kit;
+  const { id, name, state } = kit.value.build;
+  if (reserve) return reserveKept(call, id);
+  if (state !== 'planned') return { ok: false, refusal: { code: 'build-state', args: { build: name, state, wants: 'planned' } } };
+  return planKept(call, id);
 }

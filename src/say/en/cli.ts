@@ -20,6 +20,14 @@ interface Kit {
   gap: number;
 }
 
+interface Gets {
+  name: string;
+  boards: number;
+  due: string | null;
+  buildable: number;
+  short: number;
+}
+
 interface Build {
   build: string;
   name: string;
@@ -152,6 +160,13 @@ const CLI = {
       ...(limitedBy.length ? [`Limited by ${limits(limitedBy)}.`] : []),
       ...(proof === 'gap' ? [`The plan may be up to ${Math.ceil(gap * 100)} % from the best one.`] : []),
     ].join(' '),
+  'kept-planned': ({ name, build, act }: { name: string; build: string; act: string }) =>
+    `Build '${name}' (${build}) is kept as planned; nothing is promised to it yet. Promise it its bags: bagatelle kit --build ${build} --reserve. Take it back with: bagatelle undo ${act}`,
+  'keep-alone': () => '--keep keeps a BOM as a planned build without a promise; it goes with neither --reserve nor --build.',
+  'none-planned': () => 'No build is planned. Keep one: bagatelle kit BOM --boards N --keep',
+  'others-head': () => 'Planned beside it, the first served first:',
+  'build-gets': ({ name, boards, due, buildable, short }: Gets) =>
+    `${name}, ${boards} ${boards === 1 ? 'board' : 'boards'}${due === null ? '' : `, due ${due}`}: ${buildable} of ${boards}${short ? `, ${short} pieces short` : ''}`,
   'picked-kit': ({ name, picked, open }: { name: string; picked: number; open: number }) =>
     `Picked ${picked} pieces for '${name}'. ${open === 0 ? 'The kit is complete.' : `${open} stops are still open.`}`,
   'returned-kit': ({ name, returned }: { name: string; returned: number }) =>

@@ -2,6 +2,7 @@ import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
 import { previewImport, importList } from '#actions/import-list.ts';
 import { perform } from '#actions/perform.ts';
 import { planBom } from '#actions/plan-bom.ts';
+import { planAsked } from '#actions/plan-open.ts';
 import { readFile } from '#actions/read-file.ts';
 import { tellRow } from '#actions/tell-row.ts';
 import {
@@ -99,9 +100,10 @@ export function fileRoutes({ lab, stock, clock }: Served): OpenAPIHono {
     const { name, boards, spares } = c.req.valid('query');
     const read = readFile(await bytesOf(c), name);
     if (!read.ok) return refusal(c, read.refusal);
-    const planned = await planBom(await stock.current(), { rows: read.value.rows, choices: [] }, boards, { spares });
+    const wish = { name, boards, rows: read.value.rows, choices: [] };
+    const { planned, all } = await planAsked(lab, stock, wish, { spares });
     c.header(CHANGE_HEADER, String(planned.change));
-    return c.json(kitAnswer(planned, sayBecause), 200);
+    return c.json(kitAnswer(planned, all, sayBecause), 200);
   });
   return app;
 }

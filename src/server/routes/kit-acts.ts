@@ -3,6 +3,7 @@ import { cancelBuild } from '#actions/cancel-build.ts';
 import { finishBuild } from '#actions/finish-build.ts';
 import { perform } from '#actions/perform.ts';
 import { pickForBuild } from '#actions/pick-for-build.ts';
+import { reservePlanned } from '#actions/reserve-planned.ts';
 import { returnLeftovers } from '#actions/return-leftovers.ts';
 import {
   CancelRequest,
@@ -11,6 +12,8 @@ import {
   LeftoversRequest,
   PickedKit,
   PickKitRequest,
+  ReservedBuild,
+  ReserveRequest,
   ReturnedKit,
 } from '#api/kits.ts';
 import { actRoute } from '../act-route.ts';
@@ -21,6 +24,13 @@ import { whoOf, type Served } from '../served.ts';
 
 const request = { params: z.object({ build: z.guid() }) };
 
+const postReserve = actRoute({
+  path: '/api/kits/{build}/reserve',
+  summary: 'Promise a planned build what it gets beside the others',
+  request,
+  body: ReserveRequest,
+  answer: ReservedBuild,
+});
 const postPicks = actRoute({
   path: '/api/kits/{build}/picks',
   summary: 'Pick a kit, whole or stop by stop',
@@ -50,8 +60,15 @@ const postCancel = actRoute({
   answer: ReturnedKit,
 });
 
-export function kitActRoutes({ lab, clock }: Served): OpenAPIHono {
+export function kitActRoutes({ lab, stock, clock }: Served): OpenAPIHono {
   const app = apiApp();
+  app.openapi(postReserve, async (c) => {
+    const outcome = await reservePlanned(lab, stock, clock, whoOf(c), { ...c.req.valid('json'), ...c.req.valid('param') });
+    if (!outcome.ok) return refusal(c, outcome.refusal);
+    const { bags, repeat } = outcome.value.result;
+    const answer = { ...doneOf(c, outcome.value.result), ...c.req.valid('param'), bags: [...bags] };
+    return repeat ? c.json(answer, 200) : c.json(answer, 201);
+  });
   app.openapi(postPicks, async (c) => {
     const outcome = await perform(lab, pickForBuild, clock, whoOf(c), { ...c.req.valid('json'), ...c.req.valid('param') });
     if (!outcome.ok) return refusal(c, outcome.refusal);

@@ -1,8 +1,12 @@
 import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
+import type { Who } from '#actions/action.ts';
 import { expectedLeftovers } from '#actions/expected-leftovers.ts';
-import { planBom } from '#actions/plan-bom.ts';
+import type { PlanBuildInput } from '#actions/inputs.ts';
+import { perform } from '#actions/perform.ts';
+import { planBuild } from '#actions/plan-build.ts';
+import { planAsked, planOpen, type Wish } from '#actions/plan-open.ts';
 import { reserveBom } from '#actions/reserve-bom.ts';
-import { BuildView, KitAnswer, kitAnswer, KitRequest, KitView, ReservedKit } from '#api/kits.ts';
+import { BuildView, KitAnswer, kitAnswer, KitRequest, KitView, PlannedKit, plannedKit, ReservedKit } from '#api/kits.ts';
 import { PROBLEMS } from '#api/problem.ts';
 import { readBoard } from '#db/boards.ts';
 import { readBuilds, readKit } from '#db/read-builds.ts';
@@ -31,19 +35,27 @@ const getKit = createRoute({
 const postKit = createRoute({
   method: 'post',
   path: '/api/kits',
-  summary: 'Plan a kit for a saved board; with `reserve` its bags are promised',
+  summary: 'Plan a kit for a saved board beside all planned builds; `keep` keeps it as planned, `reserve` promises its bags',
   request: { body: { required: true, content: json(KitRequest) } },
   responses: {
     200: {
-      description: 'the plan, nothing written; or a kit that the same id had reserved before',
+      description: 'the plan, nothing written; or a kit that the same id had reserved or kept before',
       content: json(z.union([ReservedKit, KitAnswer])),
     },
-    201: { description: 'reserved', content: json(ReservedKit) },
+    201: { description: 'reserved, or kept as planned', content: json(ReservedKit) },
     ...PROBLEMS,
   },
 });
 
-export function kitRoutes({ lab, stock, clock }: Served): OpenAPIHono {
+const getPlan = createRoute({
+  method: 'get',
+  path: '/api/plan',
+  summary: 'What every planned build gets, the first served first; nothing is written',
+  responses: { 200: { description: 'the plan', content: json(z.object({ builds: z.array(PlannedKit) })) }, ...PROBLEMS },
+});
+
+export function kitRoutes(served: Served): OpenAPIHono {
+  const { lab, stock, clock } = served;
   const app = apiApp();
   app.openapi(getKits, async (c) => c.json({ builds: await lab.read(readBuilds) }, 200));
   app.openapi(getKit, async (c) => {
@@ -53,24 +65,43 @@ export function kitRoutes({ lab, stock, clock }: Served): OpenAPIHono {
     const takes = expectedLeftovers(kit).map(({ take, expected }) => ({ ...take, refs: [...take.refs], expected }));
     return c.json({ build: kit.build, takes }, 200);
   });
+  app.openapi(getPlan, async (c) => {
+    const { all } = await planOpen(lab, stock, [], { spares: true });
+    return c.json({ builds: all.map((one) => plannedKit(one, all, sayBecause)) }, 200);
+  });
   app.openapi(postKit, async (c) => {
-    const { board: name, revision: wanted, boards, spares, reserve, id, ...told } = c.req.valid('json');
+    const { reserve, keep, id, board: name, revision: wanted, spares, ...told } = c.req.valid('json');
     const found = await lab.read((tx) => readBoard(tx, name, wanted));
     if (!found) return problem(c, 'no-such-board', { board: name });
     const bom = { rows: found.lines, choices: found.choices };
-    if (!reserve) {
-      const planned = await planBom(await stock.current(), bom, boards, { spares });
+    const wish = { name: found.board.name, ...told, ...bom };
+    if (!reserve && !keep) {
+      const { planned, all } = await planAsked(lab, stock, wish, { spares });
       c.header(CHANGE_HEADER, String(planned.change));
-      return c.json(kitAnswer(planned, sayBecause), 200);
+      return c.json(kitAnswer(planned, all, sayBecause), 200);
     }
+    if (reserve && keep) return problem(c, 'wire-field', { field: 'keep', expected: 'left out where `reserve` is set' });
     if (id === undefined)
       return problem(c, 'wire-field', { field: 'id', expected: 'a UUID of yours, by which a repeat is known' });
-    const asked = { name, ...told, id, bom, boards, spares, board: found.board.name, revision: found.revision.name };
-    const outcome = await reserveBom(lab, stock, clock, whoOf(c), asked);
+    const asked = { name: found.board.name, ...told, id, board: found.board.name, revision: found.revision.name };
+    const outcome = reserve
+      ? await reserveBom(lab, stock, clock, whoOf(c), { ...asked, bom, spares })
+      : await keepBuild(served, whoOf(c), asked, { ...wish, spares });
     if (!outcome.ok) return refusal(c, outcome.refusal);
-    const { planned, result } = outcome.value;
-    const answer = { ...kitAnswer(planned, sayBecause), ...doneOf(c, result), build: result.builds[0]?.build ?? '' };
+    const { planned, all, result } = outcome.value;
+    const build = 'build' in result ? result.build : (result.builds[0]?.build ?? '');
+    const answer = { ...kitAnswer(planned, all, sayBecause), ...doneOf(c, result), build };
     return result.repeat ? c.json(answer, 200) : c.json(answer, 201);
   });
   return app;
+}
+
+/** Keeps a build as planned, and says what it gets now; a repeat whose build went on is answered as if it were asked anew. */
+async function keepBuild({ lab, stock, clock }: Served, who: Who, input: PlanBuildInput, wish: Wish & { spares: boolean }) {
+  const outcome = await perform(lab, planBuild, clock, who, input);
+  if (!outcome.ok) return outcome;
+  const result = outcome.value;
+  const { all } = await planOpen(lab, stock, [], wish);
+  const planned = all.find(({ open }) => open.key === result.build);
+  return { ok: true as const, value: { ...(planned ? { planned, all } : await planAsked(lab, stock, wish, wish)), result } };
 }
