@@ -167,6 +167,32 @@ void suite('commands in processes of their own', { concurrency: 2 }, () => {
     assert.equal(await onHand(lab, 1), 8);
   });
 
+  void test('kits are planned beside the builds that are kept as planned, the first served first', async () => {
+    const lab = home('planned');
+    const small = file('small.csv', 'Reference,Value,Footprint\n"C1, C2",1u 16V X7R,C_0805\n');
+    await good(lab, 'import', list);
+    assert.match((await good(lab, 'kit')).said, /No build is planned/);
+    const kept = await good(lab, 'kit', small, '--boards', '15', '--due', '2026-12-01', '--keep', '--json');
+    assert.match(kept.said, /Board 'small', revision 1[\s\S]*'small' \([0-9a-f]{8}\) is kept as planned/);
+    await good(lab, 'kit', small, '--boards', '3', '--keep', '--name', 'later');
+    assert.match((await good(lab, 'boards', '--json')).out, /"revisions":\[\{[^}]*\}\]/, 'the same lines make no second revision');
+    assert.equal((await good(lab, 'kit')).out, 'small, 15 boards, due 2026-12-01: 15 of 15\nlater, 3 boards: 3 of 3\n');
+    const asked = await good(lab, 'kit', small, '--boards', '5', '--no-spares');
+    assert.match(asked.out, /promised to small; promised to later[\s\S]*2 of 5 boards can be built[\s\S]*first served first:\nsmall, 15 boards/);
+    const urgent = jsonLines((await good(lab, 'kit', small, '--boards', '5', '--priority', '1', '--json')).out)[0];
+    const others = (urgent as { others: { name: string; buildable: number }[] }).others; // as: the contract of kit
+    assert.deepEqual(others.map(({ name, buildable }) => [name, buildable]), [['small', 15], ['later', 0]]);
+    assert.equal(jsonLines((await good(lab, 'kit', small, bom, '--json')).out).length, 2);
+    await good(lab, 'kit', '--build', 'later', '--reserve', '--no-spares');
+    assert.match((await good(lab, 'builds')).out, /planned[\s\S]*reserved/);
+    await refused(lab, ['kit', '--build', 'later'], /'later' is reserved; this can be done only while it is planned/);
+    await good(lab, 'cancel', 'small');
+    assert.match((await good(lab, 'kit')).said, /No build is planned/);
+    await refused(lab, ['kit', small, '--due', 'soon'], /due must be a date as YYYY-MM-DD/);
+    assert.equal((await runCli(lab, ['kit', small, '--keep', '--reserve'])).status, 2);
+    assert.match((await good(lab, 'check')).said, /sound/);
+  });
+
   void test('a BOM is read, matched, planned, reserved, picked, finished and what is left goes back', async () => {
     const lab = home('job');
     await good(lab, 'import', list, '--box', 'A');
@@ -206,6 +232,7 @@ void suite('commands in processes of their own', { concurrency: 2 }, () => {
       'gap',
       'lines',
       'route',
+      'others',
     ]);
     assert.equal(jsonLines((await good(lab, 'builds', '--json')).out).length, 0, 'nothing is written without --reserve');
     await good(lab, 'kit', bom, '--boards', '3', '--reserve');

@@ -4,6 +4,7 @@ import { keepingSuite } from './store/keeping.ts';
 import type { Store } from './store/lab.ts';
 import { modelSuite } from './store/model.ts';
 import { movingSuite } from './store/moving.ts';
+import { planningSuite } from './store/planning.ts';
 
 /** many in the long run, few in every run */
 const MODEL_RUNS = process.env['BAGATELLE_LONG'] ? 1000 : 60;
@@ -14,5 +15,6 @@ export function storeSuite(store: Store): void {
   keepingSuite(store);
   importingSuite(store);
   buildingSuite(store);
+  planningSuite(store);
   modelSuite(store, MODEL_RUNS);
 }

@@ -41,7 +41,7 @@ export async function reserveBom(
   const trouble = wishTrouble(input);
   if (trouble) return { ok: false, refusal: trouble };
   return takeFresh(async () => {
-    const { planned, all } = await planAsked(lab, stock, { ...input, ...input.bom }, input);
+    const { planned, all } = await planAsked(lab, stock, { ...input.bom, ...input }, input);
     const outcome = await perform(lab, takingOf(planned), clock, who, input);
     return outcome.ok ? { ok: true, value: { planned, all, result: outcome.value } } : outcome;
   });

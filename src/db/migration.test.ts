@@ -38,6 +38,29 @@ void test('a lab is brought up to date after a backup of what was there; a new o
     assert.match(readdirSync(join(home, 'backups')).join(), /^before-0099-next-.*\.sqlite$/);
   }));
 
+void test('builds that were reserved before builds could be planned keep their lines and promises', () =>
+  withHome(async (parts) => {
+    await migrate(parts, MIGRATIONS.slice(0, 3));
+    for (const row of [
+      `insert into act values ('a', 'reserved', 'Ada', null, '2026', '2026', null, null, 1, 'h', 'r', 'm')`,
+      `insert into part values ('p', 'k', 'c', 'resistor', 't')`,
+      `insert into bag (id, number, part, text, holder, unit, state, on_hand, sure, to_count, live, made_by, changed)
+        values ('g', 1, 'p', 't', 'zip-bag', 'piece', 'sound', 0, 0, 0, 1, 'a', 1)`,
+      `insert into build values ('b', 'Owl', null, null, 2, null, 'reserved', 0, null, 2, 'optimal', 'a')`,
+      `insert into build_line values ('l', 'b', 1, 'b/1', 2, '[]', 4, 0, 0, 'exact', '[]')`,
+      `insert into reservation values ('l', 'g', 4)`,
+    ])
+      await sql.raw(row).execute(parts.writer);
+    await migrate(parts);
+    const { rows } = await sql<{ name: string; quantity: number }>`select build.name, quantity from build
+      join build_line on build_line.build = build.id join reservation on build_line = build_line.id`.execute(parts.writer);
+    assert.deepEqual(rows.map(({ name, quantity }) => [name, quantity]), [['Owl', 4]]);
+    assert.deepEqual((await sql`pragma foreign_key_check`.execute(parts.writer)).rows, []);
+    await sql.raw(`update build set state = 'planned'`).execute(parts.writer);
+    await assert.rejects(sql.raw(`update build set state = 'dreamt of'`).execute(parts.writer));
+    await assert.rejects(sql.raw(`delete from build`).execute(parts.writer), 'its lines still point at it');
+  }));
+
 void test('a migration that fails leaves nothing of itself', () =>
   withHome(async (parts) => {
     await migrate(parts);

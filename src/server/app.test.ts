@@ -249,6 +249,28 @@ void test('a kit goes from a board over its walk to its leftovers, each step onc
   assert.deepEqual([returned.body['returned'], (await ask('/api/bags/811')).body['onHand']], [4, 46]);
 });
 
+void test('a planned build is kept, competes, and is reserved, each once', async () => {
+  await upload(`/api/imports?name=list.csv&id=${randomUUID()}`, 'Bag,Qty,Description\n821,8,6k2 1% 0805 resistor\n');
+  await upload(`/api/boards?name=owl.csv&id=${randomUUID()}`, 'Reference,Value,Footprint\n"R1,R2",6k2 1%,R_0805\n');
+  const wanted = { id: randomUUID(), board: 'owl', boards: 3, due: '2026-12-01', spares: false, keep: true };
+  const [kept, again] = [await post('/api/kits', wanted), await post('/api/kits', wanted)];
+  assert.deepEqual([kept.status, again.status, again.body['build'], kept.body['buildable']], [201, 200, kept.body['build'], 3]);
+  const plan = await post('/api/kits', { board: 'owl', boards: 2, spares: false });
+  const [other] = plan.body['others'] as readonly { build: string; buildable: number }[]; // as: the schema of a plan
+  assert.deepEqual([plan.body['buildable'], other?.build, other?.buildable], [1, kept.body['build'], 3]);
+  assert.match(JSON.stringify(plan.body['lines']), /"promised","text":"promised to owl"/);
+  const first = await post('/api/kits', { board: 'owl', boards: 2, priority: 0, spares: false });
+  assert.equal(first.body['buildable'], 2);
+  const builds = (await ask('/api/plan')).body['builds'] as readonly { name: string; buildable: number }[]; // as: its schema
+  assert.deepEqual(builds.map(({ name, buildable }) => [name, buildable]), [['owl', 3]]);
+  const path = `/api/kits/${String(kept.body['build'])}/reserve`;
+  const taking = { id: randomUUID(), spares: false };
+  assert.deepEqual([(await post(path, taking)).status, (await post(path, taking)).status], [201, 200]);
+  assert.deepEqual([(await ask('/api/bags/821')).body['reserved'], (await post(path, { id: randomUUID() })).status], [6, 409]);
+  assert.equal((await post('/api/kits', { ...wanted, id: randomUUID(), reserve: true })).status, 422);
+  assert.equal((await post('/api/kits', { ...wanted, id: randomUUID(), due: '2026-02-30' })).body['field'], 'due');
+});
+
 void test('the description names every path, and a problem for each', async () => {
   const { body } = await ask('/api/openapi.json');
   const paths = body['paths'] as Readonly<Record<string, unknown>>; // as: OpenAPI 3.1
@@ -262,6 +284,8 @@ void test('the description names every path, and a problem for each', async () =
     '/api/match',
     '/api/kits',
     '/api/kits/{build}/leftovers',
+    '/api/kits/{build}/reserve',
+    '/api/plan',
     '/api/boards',
     '/api/changes',
   ]) {

@@ -4,16 +4,19 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { pick } from '#actions/pick.ts';
+import { planBuild } from '#actions/plan-build.ts';
+import { saveBoard } from '#actions/save-board.ts';
 import { undo } from '#actions/undo.ts';
 import { backupLab, restoreFile } from '#db/backup.ts';
 import { takeChange } from '#db/change.ts';
 import { checkLab } from '#db/check.ts';
 import { dumpLab } from '#db/dump.ts';
 import { postMovements } from '#db/ledger.ts';
+import { readBuilds } from '#db/read-builds.ts';
 import { readStock } from '#db/read-stock.ts';
 import { Refused } from '#db/refused.ts';
 import type { Lab, Tx } from '#db/database.ts';
-import { act, bagOf, did, fill, withLab, type Store } from './lab.ts';
+import { act, bagOf, did, fill, resistor, row, withLab, type Store } from './lab.ts';
 
 async function linesOf(lab: Lab): Promise<string[]> {
   return lab.read((tx) => Array.fromAsync(dumpLab(tx, lab.engine)));
@@ -46,6 +49,8 @@ export function keepingSuite(store: Store): void {
     await fill(lab, 50, 20);
     const picked = await did(act(lab, pick, { bag: 1, quantity: 20, note: 'Ω “quoted”\nnext line' }));
     await did(act(lab, undo, { act: picked.act }));
+    await did(act(lab, saveBoard, { board: 'Owl', lines: [row(2, resistor(100))] }));
+    await did(act(lab, planBuild, { board: 'Owl', boards: 2, due: '2026-12-01' }));
     await withFolder(async (folder) => {
       const file = join(folder, 'lab.jsonl');
       await backupLab(lab, file);
@@ -53,6 +58,7 @@ export function keepingSuite(store: Store): void {
         await restoreFile(other, file);
         assert.deepEqual(await linesOf(other), await linesOf(lab));
         assert.deepEqual(await other.read(readStock), await lab.read(readStock));
+        assert.deepEqual((await other.read(readBuilds)).map(({ name, state }) => [name, state]), [['Owl', 'planned']]);
         await assert.rejects(restoreFile(other, file), (error) => error instanceof Refused && error.refusal.code === 'not-empty');
         await did(act(other, pick, { bag: 1, quantity: 1 }));
       });
