@@ -3,6 +3,7 @@ import { test } from 'node:test';
 import * as fc from 'fast-check';
 import type { ReadRow } from '#core/bom/bom.ts';
 import { parseColumnChoice } from '#core/bom/columns.ts';
+import { perBoardOf } from '#core/bom/per-board.ts';
 import { numberFact, wordFact } from '#core/part/part.ts';
 import { toNumber } from '#core/quantity/decimal.ts';
 import { refusalText } from '#say/en/refusals.ts';
@@ -120,6 +121,58 @@ void test('read with a doubt where it belongs: no header, an open quote, a guess
   assert.deepEqual(latin.rows.map((row) => row.doubts.map(({ field, code }) => `${field} ${code}`).join()), ['value encoding-guessed', '']);
   const shifted = rowsOf('Ref,Description,Qty\nJ1,jack, 3.5 mm,1\nJ2,plug,1\n');
   assert.deepEqual(brief(shifted), [[2, 'J1', 1, 'row cells-uneven'], [3, 'J2', 1]]);
+});
+
+void test('by commas a point is a thousands mark; without a sign of the habit it is a doubt', () => {
+  const rows = rowsOf('Bauteil;Wert;Menge\nElko;1.000 µF;1.500\nElko;4,7 µF;20\n');
+  assert.deepEqual(rows.map((row) => [value(row), row.quantity]), [[1e-3, 1500], [4.7e-6, 20]]);
+  const [bare] = rowsOf('Bauteil;Wert;Menge\nElko;1.000 µF;20\nElko;47 µF;20\n');
+  assert.deepEqual(bare?.doubts.map(({ field, code }) => `${field} ${code}`), ['value two-readings']);
+});
+
+void test('bag numbers, boxes and places are told apart, and each is kept', () => {
+  const where = (text: string): unknown[] => rowsOf(text).map(({ location, bag, box, place }) => [location, bag, box, place]);
+  assert.deepEqual(where('Bag;Box;Place;Part;Qty\n12;B;7;LED red;5\n13;B;8;LED green;5\n'), [['12', '12', 'B', '7'], ['13', '13', 'B', '8']]);
+  assert.deepEqual(where('Beutel;Fach;Bauteil;Menge\n12;3a;LED rot;5\n'), [['12', '12', null, '3a']]);
+  assert.deepEqual(where('Location;Drawer;Part;Qty\n12;top;LED red;5\n'), [['12', '12', null, 'top']]);
+  assert.deepEqual(where('Part;Drawer;Qty\nLED red;7;5\n'), [['7', null, null, '7']]);
+  assert.deepEqual(where('Part;Shelf;Drawer;Qty\nLED red;2;7;5\n'), [['Shelf 2, Drawer 7', null, null, 'Shelf 2, Drawer 7']]);
+  assert.deepEqual(read('Bag;Place;Part;Qty\n1;1;LED red;5\n2;0;LED green;5\n').columns.map(({ role }) => role)[1], 'place');
+});
+
+void test('alternates are parts of the kind of the line, remarks are kept as words', () => {
+  const [row] = rowsOf('Ref,Part,Alternates,Remarks\nQ1,BC547B,"BC550C; BC546B",tall ones\n');
+  assert.deepEqual(row?.alternates?.map(({ kind, facts }) => [kind, facts.partNumber?.value]), [['transistor', 'BC550C'], ['transistor', 'BC546B']]);
+  assert.equal(row?.remark, 'tall ones');
+  for (const header of ['Alt', 'Alternativ', 'Substitute', '2nd source', 'Ersatztyp']) assert.equal(rowsOf(`Ref,Part,${header}\nQ1,BC547B,BC550C\n`)[0]?.alternates?.length, 1, header);
+});
+
+void test('columns that say whether a part is fitted, in many languages', () => {
+  for (const [header, no] of [['Bestückung', 'nein'], ['Fit', 'no'], ['Mount', 'N'], ['Populate', '0'], ['Montaje', 'no'], ['Osazeno', 'ne'], ['Montering', 'nej'], ['实装', '否']] as const) {
+    const rows = rowsOf(`Ref;Value;${header === '实装' ? '実装' : header}\nR1;1k;${no}\n`);
+    assert.equal(rows[0]?.fitted, false, header);
+  }
+});
+
+void test('hardware is counted by its quantity where one ref stands for several', () => {
+  const rows = rowsOf('Ref,Qty,Description\nH1,4,screw M3x8\nMP1,20,rubber foot\nC1,20,100n 0603\n');
+  assert.deepEqual(rows.map((row) => [perBoardOf(row), row.doubts.map(({ code }) => code).join()]), [[4, ''], [20, ''], [1, 'quantity-not-refs']]);
+});
+
+void test('headers that no word explains leave the columns to their cells', () => {
+  const rows = rowsOf('Bag;What is in it;How many are there\n1;resistor 4k7 1% 0805;100\n2;LED red 3mm;50\n3;BC547B transistor;7\n');
+  assert.deepEqual(rows.map(({ bag, quantity, part }) => [bag, quantity, part.kind]), [['1', 100, 'resistor'], ['2', 50, 'led'], ['3', 7, 'transistor']]);
+  const strange = rowsOf('What is in it;How many are there\nresistor 4k7 1% 0805;100\nLED red 3mm;50\n');
+  assert.deepEqual(strange.map(({ row, quantity }) => [row, quantity]), [[2, 100], [3, 50]]);
+});
+
+void test('all cells that can not be are told at once', () => {
+  assert.equal(refusal('Ref,Value,Qty\nR1,10k,-5\nR2,22k,7\nR3,1k,-1\n'), "lamp.csv: nothing was read, for these cells:\n  row 2, column 3: '-5' can't be a quantity: it is below zero\n  row 4, column 3: '-1' can't be a quantity: it is below zero");
+  assert.match(refusal(`Ref,Value,Qty\n${Array.from({ length: 25 }, (_, at) => `R${at},1k,-1`).join('\n')}\n`), /and 5 more$/);
+});
+
+void test('a correction of a column that is not there is told', () => {
+  assert.deepEqual(read('Ref,Value\nR1,10k\n', '2=value, 9=box, tray=place').strangers, ['9', 'tray']);
 });
 
 void test('refused in one line that names file, row and column', () => {

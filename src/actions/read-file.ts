@@ -10,6 +10,8 @@ export interface FileReading {
   /** what the columns of the largest table were taken for */
   readonly columns: readonly ColumnGuess[];
   readonly notes: readonly FileNote[];
+  /** what a correction of the columns names that is none of them */
+  readonly strangers: readonly string[];
 }
 
 /** What is to know of the file as a whole. */
@@ -28,9 +30,9 @@ export function readFile(bytes: Uint8Array, fileName: string, told?: ReadonlyMap
   const { tables, encoding, encodingGuessed } = file.value;
   const read = readParts(tables, { ...(told ? { told } : {}), ...(encodingGuessed ? { encodingGuessed: encoding } : {}) });
   if (!read.ok) return refuse(read.refusal.code, { file: fileName, ...read.refusal.args });
-  const { rows, columns } = read.value;
-  if (rows.length === 0) return refuse('file-no-table', { file: fileName, why: 'no row in it names a part' });
-  return done({ rows, columns, notes: notesOf(tables.length, encodingGuessed ? encoding : null) });
+  const { rows, columns, strangers } = read.value;
+  if (rows.length === 0 && strangers.length === 0) return refuse('file-no-table', { file: fileName, why: 'no row in it names a part' });
+  return done({ rows, columns, notes: notesOf(tables.length, encodingGuessed ? encoding : null), strangers });
 }
 
 function notesOf(tables: number, guessed: string | null): FileNote[] {

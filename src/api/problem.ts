@@ -46,6 +46,7 @@ export const STATUS = {
   'cell-too-long': 422,
   'too-many-refs': 422,
   'number-impossible': 422,
+  'cells-impossible': 422,
   'wire-host': 403,
   'wire-origin': 403,
   'wire-type': 415,

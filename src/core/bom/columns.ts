@@ -2,7 +2,7 @@
 export const COLUMN_ROLES = [
   'value', 'footprint', 'package', 'partNumber', 'maker', 'description', 'tolerance', 'voltage', 'power', 'current',
   'dielectric', 'technology', 'category', 'device', 'supplierNumber',
-  'refs', 'quantity', 'unit', 'not-fitted', 'fitted', 'location', 'box', 'supplier', 'note', 'stock-mark',
+  'refs', 'quantity', 'unit', 'not-fitted', 'fitted', 'bag', 'location', 'box', 'place', 'supplier', 'alternates', 'note', 'stock-mark',
   'price', 'link', 'index', 'other',
 ] as const;
 export type ColumnRole = (typeof COLUMN_ROLES)[number];
@@ -43,4 +43,10 @@ export function parseColumnChoice(text: string): ReadonlyMap<string, ColumnRole>
     choice.set(column.toLowerCase(), role);
   }
   return choice;
+}
+
+/** What a correction names that is no column: neither its number nor its header. */
+export function strangersTo(told: ReadonlyMap<string, ColumnRole> | undefined, columns: readonly ColumnGuess[]): string[] {
+  const known = new Set(columns.flatMap(({ column, header }) => [String(column), header.toLowerCase()]));
+  return [...(told?.keys() ?? [])].filter((name) => !known.has(name));
 }

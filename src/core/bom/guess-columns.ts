@@ -6,7 +6,7 @@ import { readRefs } from './refs.ts';
 import { ratingOf } from './stock-marks.ts';
 
 /** Roles that a table can have several columns of. */
-const MANY: ReadonlySet<ColumnRole> = new Set<ColumnRole>(['description', 'note', 'supplierNumber', 'device', 'price', 'link', 'index', 'stock-mark', 'other']);
+const MANY: ReadonlySet<ColumnRole> = new Set<ColumnRole>(['description', 'note', 'supplierNumber', 'device', 'price', 'link', 'index', 'place', 'alternates', 'stock-mark', 'other']);
 
 interface Bid {
   readonly column: number;
@@ -25,7 +25,8 @@ const SAMPLE = 200;
 export function guessColumns(header: readonly string[] | null, rows: readonly (readonly string[])[], told: ReadonlyMap<string, ColumnRole> = new Map()): ColumnGuess[] {
   const width = widthOf(header, rows.slice(0, SAMPLE));
   const columns = Array.from({ length: width }, (_, column) => rows.slice(0, SAMPLE).map((row) => (row[column] ?? '').trim()));
-  const bids = columns.flatMap((cells, column) => bidsFor(column, header?.[column] ?? '', cells, header !== null, told));
+  const claimed = columns.flatMap((cells, column) => bidsFor(column, header?.[column] ?? '', cells, header !== null, told));
+  const bids = header === null ? claimed : [...claimed, ...bidsOfUnknown(claimed, header, columns)];
   const won = award(agreeing(bids, columns));
   const guesses = columns.map((_, column) => guessOf(column, header?.[column] ?? '', won.get(column)));
   return withLeadingRefs(header === null ? withoutHeader(guesses, columns) : settleHeaded(guesses, bids), columns);
@@ -58,6 +59,25 @@ function bidsFor(column: number, header: string, cells: readonly string[], heade
   return empty ? [] : cellBids(column, cells);
 }
 
+const NAMING: ReadonlySet<ColumnRole> = new Set<ColumnRole>(['refs', 'value', 'partNumber', 'description']);
+
+/**
+ * Columns under a header that no word explains are known by their cells, where the table needs them: none else names the parts,
+ * or none else can count them. `What is in it | 4k7 1% 0805` → description.
+ */
+function bidsOfUnknown(claimed: readonly Bid[], header: readonly string[], columns: readonly (readonly string[])[]): Bid[] {
+  const won = [...award(claimed).values()];
+  const has = (...roles: ColumnRole[]): boolean => won.some(({ role }) => roles.includes(role));
+  const unknown = columns.flatMap((cells, column) => {
+    const silent = (header[column] ?? '').trim() !== '' && !claimed.some((bid) => bid.column === column) && !cells.every(isBlank);
+    return silent ? cellBids(column, cells) : [];
+  });
+  const counting = unknown.filter(({ role }) => role === 'quantity');
+  const counts = !has('refs', 'quantity') && counting.length === 1;
+  const names = !won.some(({ role }) => NAMING.has(role));
+  return unknown.filter(({ role }) => (role === 'quantity' ? counts : names && NAMING.has(role)));
+}
+
 /** How well the cells fit a role, about −1 to 0.5; `sure` where the header can hardly mean anything else. */
 function fitOf(role: ColumnRole, cells: readonly string[], sure: boolean): number {
   const said = cells.filter((cell) => !isBlank(cell));
@@ -65,7 +85,7 @@ function fitOf(role: ColumnRole, cells: readonly string[], sure: boolean): numbe
   switch (role) {
     case 'refs': {
       const part = share(cells, isRefsCell);
-      return sure ? part * 0.4 : part >= 0.5 ? part * 0.5 : -1;
+      return sure ? part * 0.4 + 0.2 : part >= 0.5 ? part * 0.5 : -1;
     }
     case 'quantity': return isSequence(cells) && said.length > 3 && !sure ? -0.9 : share(cells, isCount) * 0.6 - 0.4;
     case 'index': return isSequence(cells) ? 0.5 : share(cells, isWholeNumber) === 1 ? 0 : -0.6;
@@ -75,6 +95,8 @@ function fitOf(role: ColumnRole, cells: readonly string[], sure: boolean): numbe
     case 'description': return share(cells, isWholeNumber) > 0.8 ? -0.8 : share(cells, isWords) * 0.25;
     case 'footprint': return share(cells, isFootprintCell) * 0.2;
     case 'package': return share(cells, isSizeCell) * 0.2;
+    case 'bag':
+    case 'place':
     case 'location': return share(cells, (cell) => /^\(?-?\d+[.,]\d+/.test(cell)) > 0.5 ? -1 : share(cells, isRefsCell) > 0.8 && !sure ? -0.2 : 0;
     case 'supplier': return share(cells, isWholeNumber) > 0.5 ? -0.8 : 0;
     case 'unit': return share(cells, (cell) => cell.length <= 5 && !/\d/.test(cell)) - 0.8;

@@ -3,6 +3,7 @@ import type { Part } from '#core/part/part.ts';
 import { serve } from '#core/serve/serve.ts';
 import { rankOf, type Answer, type Because, type Verdict } from '#core/serve/verdict.ts';
 import { free, type Bag } from '#core/stock/stock.ts';
+import type { ReadRow } from './bom.ts';
 
 /** A bag with how it answers the line, its own state and the line's doubts counted in. */
 export interface Judged extends Answer {
@@ -26,7 +27,7 @@ const PART_FIELDS: ReadonlySet<DoubtField> = new Set<DoubtField>([
 ]);
 
 /** How each bag answers what is asked; those that don't at all are left out. Bags of one part are judged once. */
-export function judge(bags: readonly Bag[], asked: Part, doubts: readonly Doubt[]): Judged[] {
+function judge(bags: readonly Bag[], asked: Part, doubts: readonly Doubt[]): Judged[] {
   const known = new Map<string, Answer>();
   const judged: Judged[] = [];
   for (const bag of bags) {
@@ -37,6 +38,20 @@ export function judge(bags: readonly Bag[], asked: Part, doubts: readonly Doubt[
     judged.push({ bag, verdict, because });
   }
   return judged;
+}
+
+/** How bags answer a line: its own part, or else one that the line itself names as an alternate, which is `serves` at best. */
+export function judgeLine({ part, doubts, alternates = [] }: Pick<ReadRow, 'part' | 'doubts' | 'alternates'>, bagsLike: (part: Part) => readonly Bag[]): Judged[] {
+  const best = new Map(judge(bagsLike(part), part, doubts).map((judged) => [judged.bag.id, judged]));
+  for (const alternate of alternates) {
+    const said: Because = { code: 'alternate', args: { text: alternate.text } };
+    for (const { bag, ...answer } of judge(bagsLike(alternate), alternate, [])) {
+      const before = best.get(bag.id);
+      const judged = { bag, ...atMost(answer, 'serves', said) };
+      if (!before || rankOf(judged.verdict) < rankOf(before.verdict)) best.set(bag.id, judged);
+    }
+  }
+  return [...best.values()];
 }
 
 /** At most this verdict, for that reason. */
@@ -69,14 +84,19 @@ function estimate({ sure, onHand }: Bag): Because {
   return { code: 'estimate', args: { sure, onHand } };
 }
 
-/** Bags that can give something first, then the better verdict, the older lot, the lower number. */
+/** Bags that can give something first, then the better verdict, the package that is asked before one not stated, the older lot, the lower number. */
 export function byUse(a: Judged, b: Judged): number {
   return (
     Number(free(b.bag) > 0) - Number(free(a.bag) > 0) ||
     rankOf(a.verdict) - rankOf(b.verdict) ||
+    Number(samePackage(b)) - Number(samePackage(a)) ||
     compareDates(a.bag.oldest, b.bag.oldest) ||
     a.bag.number - b.bag.number
   );
+}
+
+function samePackage({ because }: Judged): boolean {
+  return because.some(({ code, args }) => code === 'same' && args['fact'] === 'package');
 }
 
 function compareDates(a: string | null, b: string | null): number {

@@ -184,3 +184,22 @@ void test('two readings of the line leave a check, a unit taken from the kind le
   assert.equal(verdict('two-readings'), 'check');
   assert.equal(verdict('unit-assumed'), 'serves');
 });
+
+void test('a quantity that is not the number of the refs is said, and hardware goes by its quantity', () => {
+  const notRefs: Doubt = { field: 'quantity', code: 'quantity-not-refs', args: { quantity: 20, refs: 1 } };
+  const doubted = match([bag(1, ohms(10, '0603'))], line(ohms(10, '0603'), { refs: ['R1'], quantity: 20, doubts: [notRefs] }));
+  assert.equal(doubted.need, 1);
+  assert.deepEqual(doubted.because.find(({ code }) => code === 'quantity-not-refs')?.args, { quantity: 20, refs: 1, need: 1 });
+  const screws = match([], line(part('screw', { thread: 'M3' }), { refs: ['H1'], quantity: 4 }), [], 3);
+  assert.deepEqual([screws.perBoard, screws.need], [4, 12]);
+});
+
+void test('an alternate of the line serves where its own part is not there, and is said', () => {
+  const asked = part('transistor', { partNumber: 'BC547B' });
+  const other = part('transistor', { partNumber: 'BC550C' });
+  const matched = match([bag(4, other)], line(asked, { refs: ['Q1'], quantity: 1, alternates: [{ ...other, text: 'BC550C' }] }));
+  assert.deepEqual([matched.verdict, matched.candidates.map((one) => one.bag), matched.short], ['serves', [4], 0]);
+  assert.deepEqual(matched.because[0], { code: 'alternate', args: { text: 'BC550C' } });
+  const both = match([bag(4, other), bag(5, asked)], line(asked, { alternates: [other] }));
+  assert.deepEqual(both.candidates.map((one) => [one.bag, one.verdict]), [[5, 'exact'], [4, 'serves']]);
+});

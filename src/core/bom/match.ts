@@ -1,13 +1,15 @@
 import { candidates } from '#core/find/candidates.ts';
 import type { FindIndex } from '#core/find/find-index.ts';
+import type { DoubtField } from '#core/part/doubt.ts';
 import { demandKey } from '#core/part/demand-key.ts';
 import type { Part } from '#core/part/part.ts';
 import { serve } from '#core/serve/serve.ts';
 import type { Because, Verdict } from '#core/serve/verdict.ts';
 import { free, type Bag } from '#core/stock/stock.ts';
 import type { Choice, ReadRow } from './bom.ts';
-import { byUse, judge, type Judged } from './judge.ts';
+import { byUse, judgeLine, type Judged } from './judge.ts';
 import { nearestBag } from './nearest.ts';
+import { perBoardOf } from './per-board.ts';
 
 /** A bag that answers a line. `accepted`: chosen by hand, so that it may be planned whatever is left to check. */
 export interface Match {
@@ -21,7 +23,7 @@ export interface Match {
 export interface MatchedLine {
   readonly row: number;
   readonly refs: readonly string[];
-  /** pieces for one board: the refs, or the quantity where there are none */
+  /** pieces for one board: the refs, or the quantity where there are none; see `perBoardOf` */
   readonly perBoard: number;
   readonly fitted: boolean;
   readonly asked: Part;
@@ -52,7 +54,7 @@ function matchLine(line: ReadRow, index: FindIndex, choice: Choice | null, board
   const isPart = asked.kind !== 'not-a-part';
   const perBoard = isPart ? perBoardOf(line) : 0;
   const need = fitted ? perBoard * boards : 0;
-  const judged = isPart ? judge(candidates(index, asked), asked, line.doubts).toSorted(byUse) : [];
+  const judged = isPart ? judgeLine(line, (part) => candidates(index, part)).toSorted(byUse) : [];
   const here = judged.filter(({ bag }) => bag.state !== 'astray');
   const answers = withChoice(here, index, asked, choice);
   const nearest = isPart && answers.length === 0 ? nearestBag(index, asked) : null;
@@ -88,14 +90,19 @@ function saidOf({ bag, verdict, accepted, because }: Match): readonly Because[] 
   return verdict === 'check' && !accepted ? [{ code: 'may-serve', args: { bag } }, ...because] : because;
 }
 
-function perBoardOf({ refs, quantity }: ReadRow): number {
-  return refs.length || Math.ceil(quantity ?? 1);
-}
+/** Fields of the line that no bag can settle: what is doubtful about them is said whatever answers. */
+const LINE_FIELDS: ReadonlySet<DoubtField> = new Set<DoubtField>(['refs', 'quantity', 'fitted', 'row']);
 
-function stateOf({ fitted, part, refs, quantity }: ReadRow): Because[] {
+function stateOf(line: ReadRow): Because[] {
+  const { fitted, part, refs, quantity, doubts } = line;
   if (part.kind === 'not-a-part') return [{ code: 'not-a-part', args: {} }];
-  if (!fitted) return [{ code: 'not-fitted', args: {} }];
-  return refs.length === 0 && quantity === null ? [{ code: 'doubt', args: { field: 'quantity', text: '' } }] : [];
+  const said = doubts.filter(({ field }) => LINE_FIELDS.has(field)).map(({ code, field, args }): Because => (code === 'quantity-not-refs'
+    ? { code, args: { ...args, need: perBoardOf(line) } }
+    : { code: 'doubt', args: { field, text: args['text'] ?? args['ref'] ?? '' } }));
+  if (!fitted) return [{ code: 'not-fitted', args: {} }, ...said];
+  return refs.length === 0 && quantity === null && !said.some(({ args }) => args['field'] === 'quantity')
+    ? [{ code: 'doubt', args: { field: 'quantity', text: '' } }, ...said]
+    : said;
 }
 
 /** The bag chosen by hand first, even where it falls short: then it is for its chooser to answer, at most a check. */

@@ -31,3 +31,20 @@ void test('part of a piece is a doubt; below zero or beyond sense is no quantity
   assert.deepEqual(read('-5'), [null, 'negative']);
   assert.deepEqual(read('99999999999'), [null, 'too-large']);
 });
+
+void test('packs are counted out; a power, a range and a part of a reel are doubts', () => {
+  assert.deepEqual(read('2x50'), [100, null]);
+  assert.deepEqual(read('3 × 20 pcs'), [60, null]);
+  assert.deepEqual(read('1e2'), [100, null, 'quantity-estimate']);
+  for (const text of ['50-60', '50 – 60', '50 to 60']) assert.equal(readQuantity(text).doubts[0]?.args['taken'], 50, text);
+  assert.deepEqual(read('50-60'), [null, null, 'quantity-estimate']);
+  for (const text of ['1/2 reel', '½ reel', '3/4']) assert.deepEqual(read(text), [null, null, 'quantity-unreadable'], text);
+});
+
+void test('a point before three figures goes by the habit of the file, else pieces are whole, with a doubt', () => {
+  assert.deepEqual([readQuantity('1.500', 'comma').quantity, readQuantity('1.500', 'point').quantity], [1500, 1.5]);
+  assert.deepEqual([readQuantity('1,500', 'comma').quantity, readQuantity('1,500', 'point').quantity], [1.5, 1500]);
+  assert.deepEqual(read('1.500'), [1500, null, 'two-readings']);
+  assert.deepEqual(read('2.000'), [2, null, 'two-readings']);
+  assert.deepEqual(read('1.234.567'), [1234567, null]);
+});

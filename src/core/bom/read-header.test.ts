@@ -11,7 +11,7 @@ void test('headers mean what the trade means by them, whatever their case, accen
     ['Mfr. Part #', 'partNumber'], ['MPN', 'partNumber'], ['Manufacturer Part Number', 'partNumber'], ['Hersteller-Nr.', 'partNumber'],
     ['Supplier Part #', 'supplierNumber'], ['Shop P/N', 'supplierNumber'], ['Bestellnummer', 'supplierNumber'],
     ['PCB footprint', 'footprint'], ['Gehäuse', 'package'], ['パッケージ', 'package'],
-    ['Lagerort', 'location'], ['Bag no.', 'location'], ['Schublade', 'location'], ['Unit price (EUR)', 'price'], ['Do Not Populate', 'not-fitted'],
+    ['Lagerort', 'location'], ['Bag no.', 'bag'], ['Schublade', 'place'], ['Unit price (EUR)', 'price'], ['Do Not Populate', 'not-fitted'],
   ] as const) {
     assert.equal(first(header), role, header);
   }

@@ -27,7 +27,7 @@ const MEANINGS: ReadonlyMap<string, readonly Meaning[]> = ((): Map<string, Meani
 
 
 /** Words that mean something only as the whole header: in longer ones they say nothing. */
-const WHOLE_ONLY = new Set(['part', 'parts', 'name', 'number', 'num', 'no', 'nr', 'id', 'item', 'items', 'type', 'typ', 'art', 'x', 'y', 'ar', 'db', 'ks', 'nb', 'from', 'what', 'where', 'min', 'max', 'code', 'each', 'web', 'file', 'n p', 'io', 'if', 'tc', 'pd', 'vr', 'ort', 'rep', 'total', 'units', 'unit', 'date', 'place', 'fit', 'load', 'value', 'component', 'components', 'product', 'a price', 'vendor', 'spec', 'assembly', 'material', 'position', 'status', 'stock', 'side', 'qt', 'pos', 'model', 'device', 'standard', 'pins', 'label']);
+const WHOLE_ONLY = new Set(['part', 'parts', 'name', 'number', 'num', 'no', 'nr', 'id', 'item', 'items', 'type', 'typ', 'art', 'x', 'y', 'ar', 'db', 'ks', 'nb', 'from', 'what', 'where', 'min', 'max', 'code', 'each', 'web', 'file', 'n p', 'io', 'if', 'tc', 'pd', 'vr', 'ort', 'rep', 'total', 'units', 'unit', 'date', 'place', 'fit', 'load', 'mount', 'montage', 'ersatz', 'alt', 'bak', 'dose', 'pose', 'value', 'component', 'components', 'product', 'vendor', 'spec', 'assembly', 'material', 'position', 'status', 'stock', 'side', 'qt', 'pos', 'model', 'device', 'standard', 'pins', 'label']);
 
 /** Header text as it is looked up: lower case, no accents, punctuation as single blanks, the parenthesis apart. */
 export function normaliseHeader(header: string): string {
@@ -50,7 +50,27 @@ export function headerMeanings(header: string): HeaderMeaning[] {
   const bare = normaliseHeader(header.replace(/[([][^)\]]*[)\]]/g, ' '));
   const exact = MEANINGS.get(whole) ?? MEANINGS.get(whole.replace(/ no$/, '')) ?? MEANINGS.get(bare) ?? MEANINGS.get(whole.replace(/^(\d+|no) | \d+$/g, ''));
   if (exact) return exact.map(({ role, maybe }, order) => ({ role, strength: 1 - order * 0.05 + (saysMaker(whole) && role === 'partNumber' ? 0.2 : 0), ...(maybe ? { maybe } : {}) }));
-  return partMeanings(bare || whole);
+  const inside = partMeanings(bare || whole);
+  return inside.length ? inside : misspelt(bare || whole);
+}
+
+/** letters of a word in which one wrong letter leaves no doubt what was meant */
+const LONG_WORD = 8;
+
+/** A long word with one letter wrong, missing or too many: `Designater` → refs. */
+function misspelt(word: string): HeaderMeaning[] {
+  if (word.length < LONG_WORD || !/^\p{L}+$/u.test(word)) return [];
+  for (const [known, meanings] of MEANINGS) {
+    if (Math.abs(known.length - word.length) <= 1 && known.length >= LONG_WORD && isOneOff(known, word)) return meanings.map(({ role, maybe }) => ({ role, strength: 0.8, ...(maybe ? { maybe } : {}) }));
+  }
+  return [];
+}
+
+function isOneOff(a: string, b: string): boolean {
+  let same = 0;
+  while (same < a.length && a[same] === b[same]) same += 1;
+  const [restA, restB] = [a.slice(same), b.slice(same)];
+  return restA.slice(1) === restB.slice(1) || restA.slice(1) === restB || restA === restB.slice(1);
 }
 
 /** A header that speaks of the maker, not of a shop. */

@@ -13,7 +13,7 @@ const DECODABLE: readonly (readonly [string, FactKey])[] = [
   ['dielectric', 'dielectric'], ['technology', 'technology'], ['package', 'package'], ['partNumber', 'partNumber'], ['maker', 'maker'],
 ];
 
-/** A row as the `read` contract prints it; what is not stated is null. */
+/** A row as the `read` contract prints it; what is not stated is null. Box, place and alternates stand there only where the row has them. */
 export function readJson(row: ReadRow, say: SayDoubt): object {
   return {
     row: row.row,
@@ -22,7 +22,10 @@ export function readJson(row: ReadRow, say: SayDoubt): object {
     fitted: row.fitted,
     part: partJson(row.part),
     location: row.location,
+    ...(row.box ? { box: row.box } : {}),
+    ...(row.place ? { place: row.place } : {}),
     supplier: row.supplier,
+    ...(row.alternates ? { alternates: row.alternates.map(partJson) } : {}),
     doubts: row.doubts.map((doubt) => ({ field: doubt.field, ...say(doubt) })),
   };
 }

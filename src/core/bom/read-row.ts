@@ -1,15 +1,20 @@
 import type { Doubt } from '#core/part/doubt.ts';
+import type { Part } from '#core/part/part.ts';
 import { readPart } from '#core/part/read-part.ts';
 import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import type { ReadRow } from './bom.ts';
+import { readAlternates } from './alternates.ts';
 import { isLink } from './cell-shapes.ts';
 import type { ColumnGuess } from './columns.ts';
 import { fittedCellSaysNo, notFittedCell, saysNotFitted } from './fitted.ts';
 import { readLeadingRefs } from './item-text.ts';
+import { eitherWay, plainNumbers, type NumberHabit } from './number-habit.ts';
+import { needDoubts } from './per-board.ts';
 import { readQuantity } from './quantity.ts';
 import { MOST_REFS, readRefs, type RefsReading } from './refs.ts';
 import { cellsOf, kindByHeader, partFields, roleCells, type RoleCell } from './row-cells.ts';
-import { readMarks } from './stock-marks.ts';
+import { readMarks, type Rating } from './stock-marks.ts';
+import { whereOf } from './where.ts';
 
 /** What a row is read with: its cells, what their columns mean, and the headings over it. */
 export interface RowSource {
@@ -18,12 +23,16 @@ export interface RowSource {
   readonly columns: readonly ColumnGuess[];
   readonly context: readonly string[];
   readonly doubts: readonly Doubt[];
+  /** how the file writes its decimals */
+  readonly habit?: NumberHabit;
 }
 
 const PART_ROLES = new Set(['value', 'footprint', 'package', 'partNumber', 'maker', 'description', 'device', 'supplierNumber']);
 const TOTAL = /^(?:sub-?\s?total|(?:grand )?total|sum|gesamt|gesamtsumme|summe|somme|totale?s?|suma|summa|totaal|итого|合计|合計|総計)\b/i;
 /** columns in which a short mark alone (`NF`, `NC`) means left off */
 const MARKABLE = new Set(['value', 'quantity', 'note', 'refs', 'partNumber']);
+/** columns in which a number is a number, not a piece of a name */
+const COUNTING = new Set(['value', 'description', 'tolerance', 'voltage', 'power', 'current']);
 const NO_REFS: RefsReading = { refs: [], rest: '', doubts: [], tooMany: null };
 
 /**
@@ -38,30 +47,47 @@ export function readRow(source: RowSource): Outcome<ReadRow | null> {
   if (refs.tooMany !== null) return refuse('too-many-refs', { ...place('refs'), text: refs.tooMany, most: MOST_REFS });
   const marks = readMarks(source.columns.filter(({ role }) => role === 'stock-mark').map(({ header, column }) => ({ header, cell: source.cells[column - 1] ?? '' })));
   const printed = cellsOf(cells, 'quantity')[0] ?? marks.cell;
-  const quantity = readQuantity(printed);
+  const quantity = readQuantity(printed, source.habit);
   if (quantity.impossible) return refuse('number-impossible', { ...place('quantity'), text: printed, why: quantity.impossible });
   if (!saysPart(cells, refs)) return done(null);
   const fitted = fittedOf(source, cells, refs, quantity.quantity);
-  const fields = { ...partFields(cells), ...(marks.rating ? { [marks.rating.field]: marks.rating.text } : {}) };
-  const description = [fields.description, refs.rest].filter(Boolean).join(', ');
-  const context = source.context.join(', ');
-  const kind = kindByHeader(cells);
-  const part = readPart(textOf(cells, refs.rest), {
-    refs: classRefs(refs),
-    fields: { ...fields, ...(description ? { description } : {}), ...(context ? { context } : {}) },
-    ...(kind ? { kind } : {}),
-  });
+  const { part, doubts } = partOf(source, cells, refs, marks.rating);
+  const alternates = readAlternates(cellsOf(cells, 'alternates'), part.kind);
+  const remark = cellsOf(cells, 'note').filter((text) => !isLink(text)).join('; ');
+  const { location, bag, box, place: within } = whereOf(cells);
   return done({
     row: source.row,
     refs: refs.refs,
     quantity: quantity.quantity,
     fitted: fitted.fitted,
-    part: part.part,
-    location: cellsOf(cells, 'location')[0] ?? cellsOf(cells, 'box')[0] ?? null,
-    box: cellsOf(cells, 'box')[0] ?? null,
+    part,
+    location,
+    bag,
+    box,
+    place: within,
     supplier: supplierOf(cells),
-    doubts: [...source.doubts, ...refs.doubts, ...quantity.doubts, ...marks.doubts, ...agreement(refs, quantity.quantity, fitted.fitted), ...fitted.doubts, ...part.doubts],
+    ...(remark ? { remark } : {}),
+    ...(alternates.length ? { alternates } : {}),
+    doubts: [...source.doubts, ...refs.doubts, ...quantity.doubts, ...marks.doubts, ...needDoubts(part, refs.refs, quantity.quantity, fitted.fitted), ...fitted.doubts, ...doubts],
   });
+}
+
+/** The part of a row from the cells that tell of it, with the doubt of a point that may be a thousands mark. */
+function partOf(source: RowSource, printed: readonly RoleCell[], refs: RefsReading, rating: Rating | null): { part: Part; doubts: readonly Doubt[] } {
+  const about = printed.map(({ text }) => text).join(' ');
+  const cells = printed.map((cell) => (COUNTING.has(cell.column.role) ? { ...cell, text: plainNumbers(cell.text, source.habit ?? null, about) } : cell));
+  const fields = { ...partFields(cells), ...(rating ? { [rating.field]: rating.text } : {}) };
+  const description = [fields.description, refs.rest].filter(Boolean).join(', ');
+  const context = source.context.join(', ');
+  const kind = kindByHeader(cells);
+  const { part, doubts } = readPart(textOf(printed, refs.rest), {
+    refs: classRefs(refs),
+    fields: { ...fields, ...(description ? { description } : {}), ...(context ? { context } : {}) },
+    ...(kind ? { kind } : {}),
+  });
+  const valued = part.facts.value && part.facts.value.unit !== 'Hz' && part.facts.value.origin === 'stated';
+  const either = valued && !source.habit ? eitherWay(`${fields.value ?? ''} ${fields.description ?? ''}`, about) : null;
+  return { part, doubts: either ? [...doubts, { field: 'value', code: 'two-readings', args: either }] : doubts };
 }
 
 /** The references of a row, and its cells without those that lead a description. */
@@ -97,12 +123,6 @@ function fittedOf(source: RowSource, cells: readonly RoleCell[], refs: RefsReadi
 function classRefs(refs: RefsReading): readonly string[] {
   if (refs.refs.length > 0) return refs.refs;
   return refs.doubts.flatMap(({ args }) => /^[A-Z]+\d+/i.exec(String(args['text'] ?? ''))?.[0] ?? []);
-}
-
-/** A quantity that is not the number of the references is kept as printed, with a doubt. */
-function agreement(refs: RefsReading, quantity: number | null, fitted: boolean): Doubt[] {
-  if (quantity === null || refs.refs.length === 0 || quantity === refs.refs.length || (!fitted && quantity === 0)) return [];
-  return [{ field: 'quantity', code: 'quantity-not-refs', args: { quantity, refs: refs.refs.length } }];
 }
 
 function supplierOf(cells: readonly RoleCell[]): string | null {

@@ -1,15 +1,17 @@
 import type { Doubt } from '#core/part/doubt.ts';
-import { done, type Outcome } from '#core/stock/refusal.ts';
+import { done, type Outcome, type Refusal } from '#core/stock/refusal.ts';
 import type { ReadRow } from './bom.ts';
-import type { ColumnGuess, ColumnRole } from './columns.ts';
+import { strangersTo, type ColumnGuess, type ColumnRole } from './columns.ts';
 import { guessColumns } from './guess-columns.ts';
 import { headingsThatTell } from './headings.ts';
+import { habitOf, type NumberHabit } from './number-habit.ts';
 import type { PlainTable } from './plain-table.ts';
 import { countHeaderWords } from './read-header.ts';
 import { readItems } from './read-items.ts';
 import { readRow } from './read-row.ts';
 import { joinContinued } from './join-continued.ts';
 import { realign } from './realign.ts';
+import { refusedCells } from './refused-cells.ts';
 import { rowDoubts } from './row-doubts.ts';
 import { cutSections, type Section } from './sections.ts';
 
@@ -26,6 +28,8 @@ export interface TablesReading {
   readonly rows: readonly ReadRow[];
   /** of the header with the most rows under it */
   readonly columns: readonly ColumnGuess[];
+  /** what `told` names that is no column of any table */
+  readonly strangers: readonly string[];
 }
 
 interface Placed {
@@ -33,27 +37,39 @@ interface Placed {
   readonly section: Section;
 }
 
+interface Guessed {
+  readonly placed: readonly Placed[];
+  readonly columns: readonly ColumnGuess[];
+}
+
 /**
- * All rows of a file's tables that tell of a part, each with its doubts; refused where a number can't be one.
+ * All rows of a file's tables that tell of a part, each with its doubts; refused where numbers can't be any, all of them at once.
  * Sections under the same header are one table in pieces: their columns are guessed together.
  */
 export function readTables(tables: readonly PlainTable[], hints: TableHints = {}): Outcome<TablesReading> {
   const rows: ReadRow[] = tables.filter(({ form }) => form === 'items').flatMap(readItems);
-  let columns: readonly ColumnGuess[] = [];
-  let most = 0;
-  for (const placed of sameHeader(tables)) {
-    const cells = placed.flatMap(({ section }) => section.rows.map(({ plain }) => plain.cells));
-    const guessed = guessColumns(placed[0]?.section.header ?? null, cells, hints.told);
+  const guessed = sameHeader(tables).map((placed): Guessed => ({ placed, columns: guessColumns(placed[0]?.section.header ?? null, cellsOf(placed), hints.told) }));
+  const habit = habitOf(guessed.flatMap(({ placed, columns }) => cellsOf(placed).map((cells) => ({ cells, columns }))));
+  const refusals: Refusal[] = [];
+  for (const { placed, columns } of guessed) {
     for (const { section, table } of placed) {
-      if (!tellsOfParts(guessed, section, table)) continue;
-      const read = readSection(section, guessed, table, hints);
-      if (!read.ok) return read;
+      if (!tellsOfParts(columns, section, table)) continue;
+      const read = readSection(section, columns, table, hints, habit);
       const known = section.header !== null && (table.headed || countHeaderWords(section.header) > 1);
-      if (known || mostlyParts(read.value)) for (const row of read.value) rows.push(row);
+      if (!known && !mostlyParts(read.rows)) continue;
+      for (const row of read.rows) rows.push(row);
+      refusals.push(...read.refusals);
     }
-    if (cells.length > most) [columns, most] = [guessed, cells.length];
   }
-  return done({ rows: rows.sort((a, b) => a.row - b.row), columns });
+  const refused = refusedCells(refusals);
+  if (refused) return { ok: false, refusal: refused };
+  const largest = guessed.toSorted((a, b) => cellsOf(b.placed).length - cellsOf(a.placed).length)[0];
+  const strangers = strangersTo(hints.told, guessed.flatMap(({ columns }) => columns));
+  return done({ rows: rows.sort((a, b) => a.row - b.row), columns: largest?.columns ?? [], strangers });
+}
+
+function cellsOf(placed: readonly Placed[]): (readonly string[])[] {
+  return placed.flatMap(({ section }) => section.rows.map(({ plain }) => plain.cells));
 }
 
 function sameHeader(tables: readonly PlainTable[]): Placed[][] {
@@ -82,8 +98,9 @@ function mostlyParts(rows: readonly ReadRow[]): boolean {
   return parts.length >= rows.length * 0.3;
 }
 
-function readSection(section: Section, columns: readonly ColumnGuess[], table: PlainTable, hints: TableHints): Outcome<ReadRow[]> {
+function readSection(section: Section, columns: readonly ColumnGuess[], table: PlainTable, hints: TableHints, habit: NumberHabit): { rows: ReadRow[]; refusals: Refusal[] } {
   const rows: ReadRow[] = [];
+  const refusals: Refusal[] = [];
   for (const { plain, heading } of joinContinued(section.rows, columns)) {
     const cells = realign(plain.cells, columns);
     const noHeader: Doubt[] = section.header === null && rows.length === 0 ? [{ field: 'row', code: 'no-header', args: {} }] : [];
@@ -91,11 +108,12 @@ function readSection(section: Section, columns: readonly ColumnGuess[], table: P
       row: plain.row,
       cells,
       columns,
+      habit,
       context: headingsThatTell([...table.titles, heading]),
       doubts: [...noHeader, ...rowDoubts(plain, cells, columns, hints.encodingGuessed)],
     });
-    if (!read.ok) return read;
-    if (read.value) rows.push(read.value);
+    if (!read.ok) refusals.push(read.refusal);
+    else if (read.value) rows.push(read.value);
   }
-  return done(rows);
+  return { rows, refusals };
 }

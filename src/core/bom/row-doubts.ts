@@ -5,10 +5,10 @@ import type { PlainRow } from './plain-table.ts';
 /** Fields that a column of each role gives: where a doubt about the column belongs. */
 const FIELD_OF: Readonly<Partial<Record<ColumnRole, DoubtField>>> = {
   refs: 'refs', quantity: 'quantity', value: 'value', description: 'value', package: 'package', footprint: 'package', maker: 'maker',
-  partNumber: 'partNumber', supplier: 'supplier', location: 'location', tolerance: 'tolerance', voltage: 'voltage', power: 'power',
+  partNumber: 'partNumber', supplier: 'supplier', bag: 'location', location: 'location', place: 'location', box: 'location', tolerance: 'tolerance', voltage: 'voltage', power: 'power',
 };
 /** fields that are taken as they stand: the others have the doubts of the reader of parts */
-const GUESSABLE: ReadonlySet<ColumnRole> = new Set<ColumnRole>(['refs', 'quantity', 'location', 'partNumber']);
+const GUESSABLE: ReadonlySet<ColumnRole> = new Set<ColumnRole>(['refs', 'quantity', 'bag', 'location', 'partNumber']);
 
 /** What is doubtful about a row before its cells are read: its quotes, its width, its columns, its letters. */
 export function rowDoubts(plain: PlainRow, cells: readonly string[], columns: readonly ColumnGuess[], encodingGuessed: string | undefined): Doubt[] {

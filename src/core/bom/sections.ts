@@ -1,4 +1,4 @@
-import { isBlank, isPrice, isRefsCell } from './cell-shapes.ts';
+import { isBlank, isPrice, isRefsCell, share } from './cell-shapes.ts';
 import type { PlainRow, PlainTable } from './plain-table.ts';
 import { countHeaderWords, headerMeanings } from './read-header.ts';
 import { ratingOf } from './stock-marks.ts';
@@ -37,7 +37,19 @@ function firstHeader(rows: readonly PlainRow[]): number {
   const candidates = rows.slice(0, PREAMBLE);
   const sure = candidates.findIndex(({ cells }) => headerScore(cells) >= 2);
   if (sure >= 0) return sure;
-  return rows[0] && headerScore(rows[0].cells) >= 1 && rows.length > 1 ? 0 : -1;
+  if (rows[0] && headerScore(rows[0].cells) >= 1 && rows.length > 1) return 0;
+  return isOverNumbers(rows) ? 0 : -1;
+}
+
+/** words of a header that is not known are few */
+const LONGEST_WORDS = 40;
+
+/** A first row of words alone over a column of numbers is a header, whatever its words: `What is in it | How many`. */
+function isOverNumbers(rows: readonly PlainRow[]): boolean {
+  const [first, ...below] = rows;
+  const said = (first?.cells ?? []).flatMap((cell, at) => (isBlank(cell) ? [] : [{ cell, at }]));
+  if (said.length < 2 || below.length < 2 || said.some(({ cell }) => /\d/.test(cell) || cell.length > LONGEST_WORDS)) return false;
+  return said.some(({ at }) => share(below.map(({ cells }) => cells[at] ?? ''), (cell) => /^[~≈]?\s*\d/.test(cell.trim())) >= 0.8);
 }
 
 function headerScore(cells: readonly string[]): number {

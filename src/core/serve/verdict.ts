@@ -18,6 +18,8 @@ export type BecauseCode =
   | 'safety' // {fact}: never swapped by rule
   | 'polarised' // {has, asked}
   | 'doubt' // {field, text}: the line or the bag was read with a doubt
+  | 'quantity-not-refs' // {quantity, refs, need}: the line's quantity is not the number of its refs
+  | 'alternate' // {text}: it answers a part that the line names beside its own
   | 'second-hand' // {state}
   | 'estimate' // {sure, onHand}
   | 'assumption' // {text}

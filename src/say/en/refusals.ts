@@ -89,6 +89,25 @@ function staleBags(a: Args): string {
     .join('; ');
 }
 
+function impossibleCell(a: Args): string {
+  return `row ${a['row']}, column ${a['column']}: '${a['text']}' can't be a quantity: it is ${IMPOSSIBLE[String(a['why'])] ?? a['why']}`;
+}
+
+function tooManyRefs(a: Args): string {
+  return `row ${a['row']}, column ${a['column']}: '${a['text']}' names more than ${a['most']} refs`;
+}
+
+/** A line for each cell, from the lines that the refusal carries: row, column, code, text, why. */
+function cellLines(a: Args): string {
+  return String(a['cells'] ?? '')
+    .split('\n')
+    .map((line) => {
+      const [row = '', column = '', code, text = '', why = ''] = line.split('\t');
+      return `  ${code === 'too-many-refs' ? tooManyRefs({ row, column, text, most: why }) : impossibleCell({ row, column, text, why })}`;
+    })
+    .join('\n');
+}
+
 const SENTENCES = {
   'no-such-bag': (a) => `There is no bag ${a['bag']}.`,
   'no-such-build': (a) => `There is no build '${a['build']}'.`,
@@ -129,10 +148,10 @@ const SENTENCES = {
     `${a['file']}, row ${a['row']}, column ${a['column']}: the row goes on to here, at most ${a['most']} columns are read.`,
   'cell-too-long': (a) =>
     `${a['file']}, row ${a['row']}, column ${a['column']}: a cell of ${a['length']} characters, at most ${a['most']} are read.`,
-  'too-many-refs': (a) =>
-    `${a['file']}, row ${a['row']}, column ${a['column']}: '${a['text']}' names more than ${a['most']} refs.`,
-  'number-impossible': (a) =>
-    `${a['file']}, row ${a['row']}, column ${a['column']}: '${a['text']}' can't be a quantity: it is ${IMPOSSIBLE[String(a['why'])] ?? a['why']}.`,
+  'too-many-refs': (a) => `${a['file']}, ${tooManyRefs(a)}.`,
+  'number-impossible': (a) => `${a['file']}, ${impossibleCell(a)}.`,
+  'cells-impossible': (a) =>
+    `${a['file']}: nothing was read, for these cells:\n${cellLines(a)}${Number(a['more'] ?? 0) > 0 ? `\n  and ${a['more']} more` : ''}`,
 } satisfies Record<RefusalCode, (args: Args) => string>;
 
 /** The sentence of a refusal: `{code: 'no-such-bag', args: {bag: 12}}` → `There is no bag 12.` */
