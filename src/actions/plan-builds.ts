@@ -91,11 +91,11 @@ function answerOf(key: string, matched: MatchedLine, planned: PlannedLine | unde
   const { row, refs, verdict, because } = matched;
   if (!planned) return { line: key, row, refs, need: 0, spare: 0, short: 0, verdict, because, takes: [] };
   if (planned.short === 0) return planned;
-  const first = promisedOf(matched, taken);
-  if (planned.takes.length > 0)
-    return { ...planned, because: [...planned.because, ...first, ...because.filter(({ code }) => code === 'astray')] };
-  const short = planned.because.filter(({ code }) => code === 'short');
-  return { ...planned, verdict, because: [...short, ...first, ...because.filter(({ code }) => code !== 'short')] };
+  const isShort = ({ code }: Because): boolean => code === 'short';
+  const first = [...planned.because.filter(isShort), ...promisedOf(matched, taken)];
+  const rest = planned.takes.length > 0 ? [...planned.because, ...because.filter(({ code }) => code === 'astray')] : because;
+  const said = [...first, ...rest.filter((one) => !isShort(one))];
+  return planned.takes.length > 0 ? { ...planned, because: said } : { ...planned, verdict, because: said };
 }
 
 /** The builds that come first at the bags which this line could take from. */

@@ -166,7 +166,7 @@ const CLI = {
   'none-planned': () => 'No build is planned. Keep one: bagatelle kit BOM --boards N --keep',
   'others-head': () => 'Planned beside it, the first served first:',
   'build-gets': ({ name, boards, due, buildable, short }: Gets) =>
-    `${name}, ${boards} ${boards === 1 ? 'board' : 'boards'}${due === null ? '' : `, due ${due}`}: ${buildable} of ${boards}${short ? `, ${short} pieces short` : ''}`,
+    `${name}, ${boards} ${boards === 1 ? 'board' : 'boards'}${due === null ? '' : `, due ${due}`}: ${buildable} of ${boards}${short ? `, ${short} ${short === 1 ? 'piece' : 'pieces'} short` : ''}`,
   'picked-kit': ({ name, picked, open }: { name: string; picked: number; open: number }) =>
     `Picked ${picked} pieces for '${name}'. ${open === 0 ? 'The kit is complete.' : `${open} stops are still open.`}`,
   'returned-kit': ({ name, returned }: { name: string; returned: number }) =>
