@@ -1,12 +1,15 @@
-import { partCode } from '#core/part/part-code.ts';
+import { partCode, toldByText } from '#core/part/part-code.ts';
 import type { Fact, Part } from '#core/part/part.ts';
 import type { NewPart } from '#db/parts.ts';
 import { canonical } from './body-hash.ts';
 
-/** One spelling for one set of facts: parts with equal code and facts are one part, whatever their text says. */
+/**
+ * One spelling for one set of facts: parts of equal facts are one part, whatever their text says. Where no fact tells the part,
+ * its code made of its text does: two things of which nothing was understood are never one.
+ */
 export function partKey(part: Part): string {
   const facts = factsOf(part).map(({ key, value, unit, origin }) => [key, value, unit, origin]);
-  return canonical([part.kind, facts]);
+  return canonical(toldByText(part) ? [part.kind, facts, partCode(part)] : [part.kind, facts]);
 }
 
 /** A part as the lab keeps it. */

@@ -1,6 +1,7 @@
 import { wordFact, type Fact, type FactKey, type Part } from '#core/part/part.ts';
 import { fit } from '#core/serve/outline.ts';
 import { RULES } from '#core/serve/rules.data.ts';
+import { alikeVariant } from '#core/serve/variant.ts';
 import type { Bag } from '#core/stock/stock.ts';
 import type { FindIndex } from './find-index.ts';
 import { numberedLike } from './part-numbers.ts';
@@ -48,6 +49,7 @@ function ofIdentity(index: FindIndex, asked: Part): Posting[] {
 function equalIn(index: FindIndex, key: FactKey, fact: Fact): Posting[] {
   if (key === 'thread') return passing(index.facts, key, fact.unit, (value) => threadSize(value) === threadSize(fact.value));
   if (key === 'package') return passing(index.facts, key, fact.unit, (value) => fit(value, fact.value) === 'same');
+  if (key === 'variant') return passing(index.facts, key, fact.unit, (value) => alikeVariant(value, fact.value));
   return [equalTo(index.facts, fact)];
 }
 

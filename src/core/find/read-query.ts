@@ -117,8 +117,9 @@ function statedFacts(typed: string, alone: Part, context: Kind | null): Fact[] {
   return /\d/.test(typed) ? stated(readPart(typed, { kind: 'resistor' }).part) : [];
 }
 
+/** Words that no fact holds are looked for as words. */
 function stated({ facts }: Part): Fact[] {
-  return Object.values(facts).filter((fact) => fact !== undefined && fact.origin === 'stated') as Fact[]; // as: the filter leaves no undefined
+  return Object.values(facts).filter((fact) => fact.origin === 'stated' && fact.key !== 'variant');
 }
 
 /** The values that the word may mean beside its own reading: `100n` in another kind, `104` as a marking, `4700` as a bare number. */

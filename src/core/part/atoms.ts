@@ -1,6 +1,7 @@
 import { leadingRkmAt, quantityAt, type Quantity } from '#core/quantity/quantity.ts';
 import { packageAt } from './package.ts';
 import type { PackageReading } from './sizes.ts';
+import { unifiedThreadAt } from './unified.ts';
 import { foldWords, wordAt, type WordMeaning } from './words.ts';
 
 /** A piece of a text that was understood, or one that was not. Places are [start, end) in the text. */
@@ -20,9 +21,9 @@ export type Atom = { readonly start: number; readonly end: number } & (
 type Recogniser = (text: string, start: number, folded: string) => Atom | null;
 
 /** By how an atom begins, in this order; the first that knows the place takes it. A new sort of thing is a new row. */
-const BY_DIGIT: readonly Recogniser[] = [timesAt, sizeAt, gridAt, packageFor, quantityFor, wordFor];
+const BY_DIGIT: readonly Recogniser[] = [unifiedAt, timesAt, fuseSizeAt, sizeAt, gridAt, packageFor, quantityFor, wordFor];
 const BY_SIGN: readonly Recogniser[] = [asymmetricAt, quantityFor];
-const BY_LETTER: readonly Recogniser[] = [threadAt, dielectricAt, fuseAt, packageFor, wordFor];
+const BY_LETTER: readonly Recogniser[] = [threadAt, dielectricAt, fuseAt, taperAt, packageFor, wordFor];
 
 /** Splits a plain text into atoms from left to right. In a value, a letter may stand first for the point: `R47`. */
 export function atomsOf(text: string, value = false): Atom[] {
@@ -146,15 +147,46 @@ function timesAt(text: string, start: number): Atom | null {
 }
 
 const FUSE_LETTERS: ReadonlySet<string> = new Set('FTM');
-const FUSE = /(?:F|T|M|FF|TT)(?=\d+(?:[.,]\d+)?\s?m?A(?![A-Za-z0-9]))/y;
+const FUSE = /(?:FF|TT|F|T|M)(\d+(?:[.,]\d+)?\s?m?A)(?:[HLE](?![A-Za-z]))?(?=\d+\s?V|[^A-Za-z0-9]|$)/y;
 
-/** `T1A`, `F500mA`: the characteristic of a fuse before its current (IEC 60127). */
+/** `T1A`, `F500mA`, `T1AL250V`: the characteristic of a fuse before its current, its breaking capacity behind (IEC 60127). */
 function fuseAt(text: string, start: number): Atom | null {
   if (!FUSE_LETTERS.has(text[start] ?? '')) return null;
   FUSE.lastIndex = start;
-  const letters = FUSE.exec(text)?.[0];
-  const quantity = letters ? quantityAt(text, start + letters.length) : null;
+  const match = FUSE.exec(text);
+  const end = start + (match?.[0].length ?? 0);
+  const stated = match?.[1] ?? '';
+  const first = start + (match?.[0].indexOf(stated) ?? 0);
+  const quantity = match ? quantityAt(text.slice(0, first + stated.length), first) : null;
+  return quantity ? { type: 'quantity', quantity, start, end } : null;
+}
+
+const TAPER = /[ABC](?=\d{1,3}[kKM](?:Ω|[oO]hm)?(?![A-Za-z0-9]))/y;
+
+/** `B10K`: the taper of a potentiometer before its value. */
+function taperAt(text: string, start: number): Atom | null {
+  TAPER.lastIndex = start;
+  const quantity = TAPER.test(text) ? quantityAt(text, start + 1) : null;
   return quantity ? { type: 'quantity', quantity, start, end: quantity.end } : null;
+}
+
+const FUSE_SIZE = /(5|6[.,]3|6[.,]35|6)\s?[xX*]\s?(20|25|30|32)(?:\s?mm)?(?![\dA-Za-z]|[.,x]\s?\d)/y;
+
+/** `5x20 mm`, `6.3x32`: cartridge fuses and what holds them. */
+function fuseSizeAt(text: string, start: number): Atom | null {
+  FUSE_SIZE.lastIndex = start;
+  const match = FUSE_SIZE.exec(text);
+  if (!match) return null;
+  const name = `${match[1]?.replace(',', '.').replace('6.35', '6.3')}x${match[2]}`;
+  const end = start + match[0].length;
+  return ['5x20', '6.3x32', '6.3x30', '6x30', '6.3x25'].includes(name)
+    ? { type: 'package', reading: { name, start, end, of: ['fuse', 'connector'] }, start, end }
+    : null;
+}
+
+function unifiedAt(text: string, start: number): Atom | null {
+  const found = unifiedThreadAt(text, start);
+  return found ? { type: 'thread', ...found, start } : null;
 }
 
 const SIZE =

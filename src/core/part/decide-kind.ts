@@ -124,6 +124,7 @@ function codeEvidence(evidence: Evidence, cell: Cell): void {
 }
 
 interface Found {
+  readonly start: number;
   readonly kinds: readonly Kind[];
   readonly lead: boolean;
   readonly segment: number;
@@ -135,10 +136,11 @@ interface Found {
  * words the last noun before a comma or `for` (`boost inductor`, `relay module`). Other words only narrow.
  */
 function wordEvidence(evidence: Evidence, cell: Cell, weight: number): void {
-  // `TERM BLK 2POS PCB`: in a catalogue's capitals the last word is how it is mounted
+  // `TERM BLK 2POS PCB`: in a catalogue's capitals the last word is how it is mounted, and so is `board` behind a size: `jack 2.1 mm board`
   const telegram = !/[a-z]/.test(cell.text);
   const found = kindWords(cell.atoms).filter(
-    (one, index) => !(telegram && index > 0 && one.kinds.every((kind) => kind === 'not-a-part')),
+    (one, index) =>
+      index === 0 || !((telegram && one.kinds.every((kind) => kind === 'not-a-part')) || isMount(cell, one.start)),
   );
   const [first] = found;
   if (!first) return;
@@ -148,6 +150,14 @@ function wordEvidence(evidence: Evidence, cell: Cell, weight: number): void {
     const share = one === head ? 1 : one.aside ? 0.15 : one.segment === head.segment ? 0.4 : 0.35;
     for (const kind of new Set(one.kinds)) add(evidence, kind, weight * share * (kind === 'not-a-part' ? 0.7 : 1));
   }
+}
+
+/** `board`, `pcb` behind a measure or a size or a socket's name say where a part sits. */
+function isMount(cell: Cell, start: number): boolean {
+  if (!/^(?:pcb|board)(?![a-z])/i.test(cell.text.slice(start))) return false;
+  const before = cell.atoms.findLast((atom) => atom.end <= start);
+  if (before?.type === 'word') return /^(?:socket|jack|receptacle|holder|buchse)$/i.test(cell.text.slice(before.start, before.end).split(' ').at(-1) ?? '');
+  return before !== undefined && before.type !== 'unknown' && before.type !== 'break';
 }
 
 function kindWords(atoms: readonly Atom[]): Found[] {
@@ -160,9 +170,9 @@ function kindWords(atoms: readonly Atom[]): Found[] {
       aside = false;
     } else if (atom.type === 'word') {
       if (atom.meaning.aside) aside = true;
-      if (atom.meaning.kinds.length) found.push({ kinds: atom.meaning.kinds, lead: atom.meaning.lead, segment, aside });
+      if (atom.meaning.kinds.length) found.push({ start: atom.start, kinds: atom.meaning.kinds, lead: atom.meaning.lead, segment, aside });
     } else if (atom.type === 'package' && atom.reading.of?.length === 1 && atom.reading.of[0] === 'led') {
-      found.push({ kinds: ['led'], lead: false, segment, aside });
+      found.push({ start: atom.start, kinds: ['led'], lead: false, segment, aside });
     }
   }
   return found;

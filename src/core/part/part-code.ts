@@ -20,6 +20,8 @@ const TECHNOLOGIES: Readonly<Record<string, string>> = {
   ceramic: 'CER',
   'thick-film': 'THICK',
 };
+/** Technologies of which an unpolarised one is something special. */
+const POLAR: ReadonlySet<string> = new Set(['electrolytic', 'tantalum', 'polymer']);
 /** Kinds that are told apart by their facts alone: a maker's number adds nothing to them once value and package are known. */
 const BY_FACTS: ReadonlySet<Kind> = new Set(['resistor', 'resistor-network', 'capacitor']);
 
@@ -33,9 +35,11 @@ const PIECES: readonly ((part: Part) => string | null)[] = [
   (part) => rkm(part, 'power', 'W'),
   (part) => rkm(part, 'current', 'A'),
   technologyCode,
+  (part) => (wordFact(part, 'polarised') === 'no' && POLAR.has(wordFact(part, 'technology') ?? '') ? 'BP' : null),
   (part) => word(part, 'polarity'),
   (part) => word(part, 'colour'),
-  (part) => counted(part, 'pins', 0, 'P'),
+  (part) => (gridOf(part) ? null : counted(part, 'pins', 0, 'P')),
+  gridOf,
   (part) => counted(part, 'pitch', 3, 'MM'),
   (part) => word(part, 'thread'),
   (part) => counted(part, 'length', 3, 'MM'),
@@ -48,7 +52,7 @@ const PIECES: readonly ((part: Part) => string | null)[] = [
   (part) => counted(part, 'temperature-coefficient', 6, 'PPM'),
   (part) => counted(part, 'temperature-low', 0, 'C'),
   (part) => counted(part, 'temperature-high', 0, 'C'),
-  (part) => word(part, 'variant'),
+  (part) => words(part, gridOf(part)),
   partNumberCode,
 ];
 
@@ -57,9 +61,18 @@ const PIECES: readonly ((part: Part) => string | null)[] = [
  * that tell parts apart, so that a label printed once never needs another; facts that were only assumed are no part of it.
  */
 export function partCode(part: Part): string {
-  const pieces = PIECES.map((piece) => piece(part)).filter((piece) => piece !== null && piece !== '');
+  const pieces = piecesOf(part);
   const [letters] = [KIND_ROWS[part.kind].letters];
   return [letters, ...(pieces.length ? pieces : [namedBy(part.text)])].filter(Boolean).join('-');
+}
+
+/** Is nothing known of the part but its text? Then the code is made of the text. */
+export function toldByText(part: Part): boolean {
+  return piecesOf(part).length === 0;
+}
+
+function piecesOf(part: Part): string[] {
+  return PIECES.flatMap((piece) => piece(part) || []);
 }
 
 function known(part: Part, key: FactKey): boolean {
@@ -95,6 +108,18 @@ function word(part: Part, key: WordFact): string | null {
   return known(part, key) ? (wordFact(part, key)?.toUpperCase().replaceAll(' ', '') ?? null) : null;
 }
 
+/** `2x3` says how many pins, and how. */
+function gridOf(part: Part): string | null {
+  const grid = part.kind === 'header' && known(part, 'pins') ? /(?:^| )(\d+x\d+)(?= |$)/.exec(wordFact(part, 'variant') ?? '')?.[1] : undefined;
+  return grid?.toUpperCase() ?? null;
+}
+
+/** The words of the variant, but for the one that the code has already. */
+function words(part: Part, without: string | null): string | null {
+  const left = (wordFact(part, 'variant') ?? '').toUpperCase().split(' ').filter((one) => one !== without);
+  return left.join('-') || null;
+}
+
 function suffixed(code: string | null, part: Part, key: WordFact, suffixes: Readonly<Record<string, string>>): string | null {
   return code === null ? null : `${code}${suffixes[wordFact(part, key) ?? ''] ?? ''}`;
 }
@@ -110,12 +135,21 @@ function partNumberCode(part: Part): string | null {
   return number === null ? null : number.toUpperCase().replaceAll(/\s+/g, '');
 }
 
-/** A part of which nothing is known but its text is named by it. */
+/** A part of which nothing is known but its text is named by it; a long one by its beginning and a check mark of the whole. */
 function namedBy(text: string): string {
-  return text
+  const name = text
     .normalize('NFC')
     .toUpperCase()
     .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
-    .replaceAll(/^-|-$/g, '')
-    .slice(0, 40);
+    .replaceAll(/^-|-$/g, '');
+  return name.length <= LONGEST_NAME ? name : `${name.slice(0, LONGEST_NAME - 7)}-${checkMark(name)}`;
+}
+
+const LONGEST_NAME = 40;
+
+/** Six characters that differ where texts differ (FNV-1a, 32 bits, base 36). */
+function checkMark(text: string): string {
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193) >>> 0;
+  return hash.toString(36).toUpperCase().padStart(6, '0').slice(-6);
 }

@@ -161,6 +161,7 @@ function shaped(block: string, inside: readonly Atom[], strictness: 'loose' | 's
   if (kind === 'diode' && strictness === 'loose' && /^(?:M[1-7]|[RSU]S?\d[A-Z]|A7|T4)$/.test(block)) return true;
   if (digits < 2 && !(digits === 1 && strictness === 'loose' && /^[A-Z]{2,}\d[A-Z]$/.test(block))) return false;
   const unknown = inside.filter((atom) => atom.type === 'unknown');
+  if (/^\d+(?:[.,]\d+)?(?:[xX*]\d+(?:[.,]\d+)?)+$/.test(block)) return false; // `128x64` is a size
   if (/^[\d.,/-]+$/.test(block)) return numbersOnly(block, strictness, kind);
   if (unknown.length === 0 || !/[A-Za-z]/.test(block) || /^RM\d|^rev\.?\d|^v\d|^\d+(?:er|st|nd|rd|th)$/i.test(block))
     return false;

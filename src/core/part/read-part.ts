@@ -5,6 +5,7 @@ import type { Doubt } from './doubt.ts';
 import { READ_FIELDS, type PartHints } from './hints.ts';
 import type { Fact, FactKey, Facts, Kind, Part } from './part.ts';
 import { isDescription, settlePartNumber } from './part-number.ts';
+import { settleVariant } from './settle-variant.ts';
 import { settleWords } from './settle-words.ts';
 import { settlePackage } from './settle-package.ts';
 import { settleRatings, settleTolerance } from './settle-ratings.ts';
@@ -46,7 +47,9 @@ export function readPart(text: string, hints: PartHints = {}): PartReading {
     ...(partNumber ? [partNumber] : []),
     ...(maker ? [maker] : []),
   ];
-  const facts = factTable(stated, decodedFacts(cells, kind));
+  const known = factTable(stated, decodedFacts(cells, kind));
+  const variant = settleVariant(kind, cells, Object.values(known));
+  const facts = variant ? { ...known, variant } : known;
   return {
     part: { kind, facts, text: text.trim() || joined(cells) },
     doubts: [...kindDoubts(reading, kind, cells), ...value.doubts, ...ratings.doubts, ...pack.doubts],
@@ -73,14 +76,22 @@ function joined(cells: readonly Cell[]): string {
  * or a varistor and states volts alone is a varistor.
  */
 function refined(kind: Kind, cells: readonly Cell[]): Kind {
-  if (kind !== 'inductor' && kind !== 'potentiometer') return kind;
+  if (kind !== 'inductor' && kind !== 'potentiometer' && kind !== 'fuse' && kind !== 'mechanical') return kind;
   const quantities = cells
     .filter((cell) => cell.field === 'value' || cell.field === 'text')
     .flatMap((cell) => cell.atoms.flatMap((atom) => (atom.type === 'quantity' ? [atom.quantity] : [])));
   const units = quantities.map((one) => one.unit);
+  // a housing that counts its pins is a connector's
+  if (kind === 'mechanical') return units.includes('pins') && named(cells, 'connector') ? 'connector' : kind;
+  // a fusible resistor is a resistor: no fuse is sold by its ohms
+  if (kind === 'fuse') return units.includes('ohm') && !units.includes('A') ? 'resistor' : kind;
   if (kind === 'potentiometer') return units.length > 0 && units.every((unit) => unit === 'V') ? 'varistor' : kind;
   const [first] = quantities;
   return first?.unit === 'ohm' && !units.includes('H') && (first.form !== 'rkm' || Number(first.value) >= 10) ? 'ferrite' : kind;
+}
+
+function named(cells: readonly Cell[], kind: Kind): boolean {
+  return cells.some(({ atoms }) => atoms.some((atom) => atom.type === 'word' && atom.meaning.kinds.includes(kind)));
 }
 
 function makerOf(cells: readonly Cell[]): Fact | null {

@@ -1,6 +1,6 @@
 import { numberFact, wordFact, type Part } from '#core/part/part.ts';
 import { compare, decimal } from '#core/quantity/decimal.ts';
-import { finding, type Finding } from './compare-fact.ts';
+import { finding, type Finding } from './finding.ts';
 import { POOR_DIELECTRICS } from './dielectrics.data.ts';
 import { factText } from './fact-text.ts';
 import { isChip } from './outline.ts';

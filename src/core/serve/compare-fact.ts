@@ -5,25 +5,19 @@ import { factText } from './fact-text.ts';
 import { fit, isChip } from './outline.ts';
 import { USUAL_CHIP_POWER } from './packages.data.ts';
 import type { FactRule } from './rules.data.ts';
-import type { Because, BecauseCode, Verdict } from './verdict.ts';
-
-/** One finding about a fact: the best verdict that it leaves open, and why. */
-export interface Finding {
-  readonly level: Verdict;
-  readonly because: Because;
-  readonly fact: FactKey | null;
-}
-
-export function finding(level: Verdict, code: BecauseCode, args: Because['args'] = {}, fact: FactKey | null = null): Finding {
-  return { level, because: { code, args }, fact };
-}
+import { variantFindings } from './variant.ts';
+import { finding, type Finding } from './finding.ts';
+import type { BecauseCode, Verdict } from './verdict.ts';
 
 /** What one rule says of a bag's fact against a line's; nothing where the line asks nothing and it does not matter. */
 export function compareFact({ key, rule, matters }: FactRule, has: Part, asked: Part): Finding[] {
+  if (rule === 'variant') return variantFindings(has, asked, matters);
   const [mine, wanted] = [has.facts[key], asked.facts[key]];
+  if (rule === 'told' && Boolean(mine) !== Boolean(wanted))
+    return [finding('missing', 'differs', { fact: key, has: mine ? factText(mine) : '', asked: wanted ? factText(wanted) : 'none' }, key)];
   if (!wanted) return mine && matters ? [finding('check', 'not-asked', { fact: key, has: factText(mine) }, key)] : [];
   if (!mine && key === 'technology' && goesWithoutSaying(wanted, has)) return [];
-  if (!mine) return [rule === 'safety' ? finding('missing', 'safety', { fact: key, asked: factText(wanted) }, key) : silent(key, wanted, has)];
+  if (!mine) return [rule === 'safety' && asked.kind !== 'fuse' ? finding('missing', 'safety', { fact: key, asked: factText(wanted) }, key) : silent(key, wanted, has)];
   const level = sameFact(key, mine, wanted) ? 'exact' : LEVEL_OF[rule](key, has, asked, mine, wanted);
   const softened = level === 'exact' && (mine.origin === 'assumed' || wanted.origin === 'assumed') ? 'serves' : level;
   const args = { fact: key.startsWith('tolerance') ? 'tolerance' : key, has: factText(mine), asked: factText(wanted) };
@@ -42,6 +36,9 @@ type Level = (key: FactKey, has: Part, asked: Part, mine: Fact, wanted: Fact) =>
 
 const LEVEL_OF: Readonly<Record<FactRule['rule'], Level>> = {
   equal: () => 'missing',
+  told: () => 'missing',
+  near: (_key, _has, _asked, mine, wanted) => (isNear(fact(mine), fact(wanted)) ? 'check' : 'missing'),
+  variant: () => 'check',
   judge: () => 'check',
   'at-least': (_key, _has, _asked, mine, wanted) => (number(mine) !== null && compare(fact(mine), fact(wanted)) > 0 ? 'serves' : 'missing'),
   'at-most': (key, has, asked) => atMost(key, has, asked),
@@ -57,6 +54,12 @@ function sameFact(key: FactKey, mine: Fact, wanted: Fact): boolean {
 
 const fact = (row: Fact): Decimal => row.value as Decimal; // as: only called on numeric facts
 const number = (row: Fact): Decimal | null => (row.unit === null ? null : fact(row));
+
+/** 3.6 V and 3.7 V name the same cell, 1.2 V and 1.5 V do not; leads 5 mm apart go where 5.08 mm is asked, 7.5 mm do not. */
+function isNear(a: Decimal, b: Decimal): boolean {
+  const [low, high] = compare(a, b) < 0 ? [a, b] : [b, a];
+  return compare(multiply(high, decimal('0.9')), low) <= 0;
+}
 
 function atMost(key: FactKey, has: Part, asked: Part): Verdict {
   const numeric = key as NumericFact; // as: the rule table gives 'at-most' to numeric facts only
@@ -81,12 +84,16 @@ function dielectricLevel(has: string, asked: string): Verdict {
 
 /** Y2 may stand for X2, a higher class for a lower of its letter, always by a person's decision; X never for Y (IEC 60384-14, from memory). */
 function standsForSafety(has: string, asked: string): boolean {
+  if (FUSES_ALIKE.has(`${has}/${asked}`)) return true;
   const [mine, wanted] = [/([XY])([1-4])/g, /^([XY])([1-4])$/] as const;
   const want = wanted.exec(asked.toUpperCase());
   if (!want) return false;
   const [, letter = '', grade = ''] = want;
   return [...has.toUpperCase().matchAll(mine)].some(([, l = '', g = '']) => (l === letter ? g <= grade : l === 'Y' && g <= '2'));
 }
+
+/** Slow and fast by words may mean time-lag and quick-acting (IEC 60127), or another standard's curves: a look. */
+const FUSES_ALIKE: ReadonlySet<string> = new Set(['T/slow', 'slow/T', 'F/fast', 'fast/F']);
 
 function silent(key: FactKey, wanted: Fact, has: Part): Finding {
   const size = wordFact(has, 'package');

@@ -1,8 +1,10 @@
-import { wordFact, type Kind, type Part } from '#core/part/part.ts';
+import { wordFact, type FactKey, type Kind, type Part } from '#core/part/part.ts';
 import { capacitorFindings } from './capacitor.ts';
-import { compareFact, finding, type Finding } from './compare-fact.ts';
+import { compareFact } from './compare-fact.ts';
+import { finding, type Finding } from './finding.ts';
 import { isTypeName, nameFit, type NameFit } from './part-number.ts';
 import { ALIKE, RULES, type KindRules } from './rules.data.ts';
+import { alikeVariant, measured } from './variant.ts';
 import { rankOf, type Answer } from './verdict.ts';
 
 /**
@@ -18,10 +20,13 @@ export function serve(has: Part, asked: Part): Answer {
   const rules = RULES[kind];
   const facts = rules.facts.flatMap((rule) => compareFact(rule, has, asked));
   const found = kind === 'capacitor' ? [...facts, ...capacitorFindings(has, asked)] : facts;
-  if (number === 'same') return answer([finding('exact', 'part-number', { value: wordFact(asked, 'partNumber') ?? '' }), ...underSameNumber(found, asked)]);
-  if (!alike(rules, found, number)) return answer([...found.filter(({ level }) => level === 'missing'), finding('missing', 'nothing-like-it')]);
-  return answer([...found, ...numberFindings(rules, has, asked, number), ...unnamed(rules, found)]);
+  if (number === 'same') return answer([finding('exact', 'part-number', { value: wordFact(asked, 'partNumber') ?? '' }), ...underSameNumber(found, asked), ...onBoard(has, asked)]);
+  if (!alike(rules, found, number, has, asked)) return answer([...found.filter(({ level }) => level === 'missing'), finding('missing', 'nothing-like-it')]);
+  return answer([...found, ...numberFindings(rules, has, asked, number), ...unnamed(rules, found, asked)]);
 }
+
+/** What a fuse must state, and equal, to be the same: IEC 60127 marks characteristic, current and voltage, its size is its holder's. */
+const FUSE_FACTS: readonly FactKey[] = ['value', 'safety', 'voltage', 'package'];
 
 function answer(findings: readonly Finding[]): Answer {
   const sorted = findings.toSorted((a, b) => rankOf(b.level) - rankOf(a.level));
@@ -54,9 +59,20 @@ function underSameNumber(found: readonly Finding[], asked: Part): Finding[] {
   });
 }
 
-function alike(rules: KindRules, found: readonly Finding[], number: NameFit | null): boolean {
+/** `INA219 module` and `INA219`: a type's number on a little board is not the chip; an orderable number says which it is. */
+function onBoard(has: Part, asked: Part): Finding[] {
+  const one = has.kind === 'module' || asked.kind === 'module';
+  if (!one || has.kind === asked.kind || !isTypeName(wordFact(asked, 'partNumber') ?? '')) return [];
+  return [finding('check', 'differs', { fact: 'kind', has: has.kind, asked: asked.kind })];
+}
+
+function alike(rules: KindRules, found: readonly Finding[], number: NameFit | null, has: Part, asked: Part): boolean {
   if (number === 'packing' || number === 'base') return true;
-  return rules.identity.some((key) => found.some(({ fact, because }) => fact === key && because.code === 'same'));
+  return rules.identity.some((key) =>
+    key === 'variant'
+      ? alikeVariant(wordFact(has, key) ?? '', wordFact(asked, key) ?? '')
+      : found.some(({ fact, because }) => fact === key && because.code === 'same'),
+  );
 }
 
 function numberFindings(rules: KindRules, has: Part, asked: Part, number: NameFit | null): Finding[] {
@@ -70,10 +86,13 @@ function numberFindings(rules: KindRules, has: Part, asked: Part, number: NameFi
   return [finding(rules.number === 'names-it' ? 'missing' : 'check', 'differs', args, 'partNumber')];
 }
 
-/** Safety parts are swapped by hand only: an X2 capacitor is exact when all is stated and equal, a fuse or a cell never by its facts. */
-function unnamed(rules: KindRules, found: readonly Finding[]): Finding[] {
+/** Safety parts are swapped by hand only: an X2 capacitor or a fuse is exact when all is stated and equal, a cell never by its facts. */
+function unnamed(rules: KindRules, found: readonly Finding[], asked: Part): Finding[] {
+  const level = (key: FactKey): string | undefined => found.find(({ fact }) => fact === key)?.level;
+  if (asked.kind === 'fuse' && FUSE_FACTS.every((key) => level(key) === 'exact')) return [];
+  if (rules.unnamed === 'words' && found.every((one) => one.level === 'exact') && measured(asked)) return [];
   if (rules.unnamed === 'safety') return [finding('check', 'safety', { fact: 'partNumber' })];
-  if (rules.unnamed === 'described') return [finding('check', 'described')];
+  if (rules.unnamed !== null) return [finding('check', 'described')];
   const guarded = found.some(({ fact, because }) => fact === 'safety' && because.code === 'same');
   const open = found.some(({ level, fact }) => level !== 'exact' && fact !== 'partNumber' && fact !== 'tolerance-low' && fact !== 'tolerance-high');
   return guarded && open ? [finding('check', 'safety', { fact: 'safety' })] : [];

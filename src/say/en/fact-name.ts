@@ -9,6 +9,8 @@ const NAMES: Readonly<Record<string, string>> = {
   'temperature-low': 'lowest temperature',
   'temperature-high': 'highest temperature',
   safety: 'safety class',
+  pins: 'number of pins',
+  variant: 'description',
 };
 
 /** What a fact is called in a sentence: `tolerance-high` → `tolerance`; most are called by their key. */
