@@ -10,12 +10,12 @@ import { pick } from '#actions/pick.ts';
 import { pickForBuild } from '#actions/pick-for-build.ts';
 import { receive } from '#actions/receive.ts';
 import { reserveBom } from '#actions/reserve-bom.ts';
+import { savedBom } from '#actions/saved-bom.ts';
 import { returnLeftovers } from '#actions/return-leftovers.ts';
 import { returnToBag } from '#actions/return-to-bag.ts';
 import { saveBoard } from '#actions/save-board.ts';
 import { setAside } from '#actions/set-aside.ts';
 import { undo } from '#actions/undo.ts';
-import { readBoard } from '#db/boards.ts';
 import type { Lab } from '#db/database.ts';
 import { demandKey } from '#core/part/demand-key.ts';
 import type { Outcome } from '#core/stock/refusal.ts';
@@ -120,11 +120,10 @@ function clockOf({ clock }: Teller, at: string): Clock {
 
 async function reserve(teller: Teller, { at, who }: StoryAct, told: ActInput, build: BuiltBoard): Promise<Outcome<unknown>> {
   const { board, revision, boards, name } = build;
-  const saved = await teller.lab.read((tx) => readBoard(tx, board, revision));
-  if (!saved) throw new Error(`the scenario builds ${board} ${revision} before it is saved`);
-  const bom = { rows: saved.lines, choices: saved.choices };
-  const input = { ...told, bom, boards, spares: true, name, board, revision };
-  const outcome = await reserveBom(teller.lab, teller.stock, clockOf(teller, at), { name: who, device: null }, input);
+  const of = { board, revision };
+  const input = { ...told, of, boards, spares: true, name };
+  const doer = { name: who, device: null };
+  const outcome = await reserveBom(teller.lab, teller.stock, clockOf(teller, at), doer, input, () => savedBom(teller.lab, of));
   const made = outcome.ok ? outcome.value.result.builds[0]?.build : undefined;
   if (made !== undefined) teller.builds.set(build.key, made);
   return outcome;

@@ -5,6 +5,7 @@ import type { Store } from './store/lab.ts';
 import { modelSuite } from './store/model.ts';
 import { movingSuite } from './store/moving.ts';
 import { planningSuite } from './store/planning.ts';
+import { repeatingSuite } from './store/repeating.ts';
 
 /** many in the long run, few in every run */
 const MODEL_RUNS = process.env['BAGATELLE_LONG'] ? 1000 : 60;
@@ -16,5 +17,6 @@ export function storeSuite(store: Store): void {
   importingSuite(store);
   buildingSuite(store);
   planningSuite(store);
+  repeatingSuite(store);
   modelSuite(store, MODEL_RUNS);
 }

@@ -1,6 +1,7 @@
 import type { Outcome } from '#core/stock/refusal.ts';
 import type { Warning } from '#core/stock/warning.ts';
 import type { Tx } from '#db/database.ts';
+import type { Verb } from './verbs.ts';
 
 export type { Warning } from '#core/stock/warning.ts';
 
@@ -15,8 +16,17 @@ export interface Who {
   readonly device: string | null;
 }
 
+type Run<Input, Result> = (tx: Tx, clock: Clock, who: Who, input: Input) => Promise<Outcome<Result>>;
+
 /** Every verb that writes has this shape; it runs inside the caller's transaction and touches nothing else. */
-export type Action<Input, Result> = (tx: Tx, clock: Clock, who: Who, input: Input) => Promise<Outcome<Result>>;
+export interface Action<Input, Result> extends Run<Input, Result> {
+  readonly verb: Verb;
+}
+
+/** An action under its written verb. */
+export function action<Input, Result>(verb: Verb, run: Run<Input, Result>): Action<Input, Result> {
+  return Object.assign(run, { verb });
+}
 
 /** What every writing verb answers with: the act, and whether this call was a repeat of it. */
 export interface Done {

@@ -1,14 +1,14 @@
 import { done } from '#core/stock/refusal.ts';
 import { setBuild } from '#db/builds.ts';
 import { postMovements } from '#db/ledger.ts';
-import type { Action } from './action.ts';
+import { action, type Action } from './action.ts';
 import { balancesOf } from './balances.ts';
 import { begin } from './begin.ts';
 import type { CancelBuildInput, CancelBuildResult } from './inputs.ts';
 import { allOut, checkReturns, markReturned, openKit, returnMovements, settle, type KitMemo } from './kit-takes.ts';
 
 /** Gives a build up: its promises are let go, and what was picked goes back, all of it unless less is said. */
-export const cancelBuild: Action<CancelBuildInput, CancelBuildResult> = async (tx, clock, who, input) => {
+export const cancelBuild: Action<CancelBuildInput, CancelBuildResult> = action('cancelBuild', async (tx, clock, who, input) => {
   const kit = await openKit(tx, input.build, ['planned', 'reserved', 'picking']);
   if (!kit.ok) return kit;
   const returns = input.returns ? checkReturns(kit.value, input.returns) : done(allOut(kit.value));
@@ -25,4 +25,4 @@ export const cancelBuild: Action<CancelBuildInput, CancelBuildResult> = async (t
   const returned = returns.value.reduce((sum, one) => sum + one.quantity, 0);
   const bags = await balancesOf(tx, [...freed, ...returns.value.map((one) => one.take.bag)]);
   return done({ act: input.id, repeat: false, change: begun.value, warnings: [], build: build.id, returned, bags });
-};
+});

@@ -1,7 +1,7 @@
 import { done, refuse } from '#core/stock/refusal.ts';
 import { findBag } from '#db/bags.ts';
 import { findBoard, findChoice, writeChoice, type KeptChoice } from '#db/boards.ts';
-import type { Action } from './action.ts';
+import { action, type Action } from './action.ts';
 import { begin } from './begin.ts';
 import type { ChooseInput, ChooseResult } from './inputs.ts';
 
@@ -14,7 +14,7 @@ export interface ChoiceMemo {
 }
 
 /** Takes a bag for a demand of a board, and accepts what is to be checked about it; it holds for later revisions too. */
-export const choose: Action<ChooseInput, ChooseResult> = async (tx, clock, who, input) => {
+export const choose: Action<ChooseInput, ChooseResult> = action('choose', async (tx, clock, who, input) => {
   const board = await findBoard(tx, input.board);
   if (!board) return refuse('no-such-board', { board: input.board });
   const bag = input.bag === null ? null : await findBag(tx, input.bag);
@@ -38,4 +38,4 @@ export const choose: Action<ChooseInput, ChooseResult> = async (tx, clock, who, 
     bag: input.bag,
     accept,
   });
-};
+});

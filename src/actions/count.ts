@@ -2,7 +2,7 @@ import { countTo } from '#core/stock/moves.ts';
 import { done, refuse } from '#core/stock/refusal.ts';
 import { findBag, type HeldBag } from '#db/bags.ts';
 import { balanceAt, lastSeq, postBagChanges, postMovements, type NewBagChange } from '#db/ledger.ts';
-import type { Action, Warning } from './action.ts';
+import { action, type Action, type Warning } from './action.ts';
 import { balanceOf, brokenPromises } from './balances.ts';
 import { begin } from './begin.ts';
 import { quantityTrouble, rangeTrouble } from './checks.ts';
@@ -12,7 +12,7 @@ import type { CountInput, CountResult } from './inputs.ts';
  * Says how many a bag holds, as seen. What moved since the screen was read (`sawSeq`) stays moved. All that was counted is sure;
  * a counted bag leaves the count list and is not astray any more.
  */
-export const count: Action<CountInput, CountResult> = async (tx, clock, who, input) => {
+export const count: Action<CountInput, CountResult> = action('count', async (tx, clock, who, input) => {
   const newest = await lastSeq(tx);
   const saw = input.sawSeq ?? newest;
   const trouble = quantityTrouble('total', input.total, 0) ?? rangeTrouble('sawSeq', saw, 0, newest);
@@ -37,7 +37,7 @@ export const count: Action<CountInput, CountResult> = async (tx, clock, who, inp
     total: input.total,
     difference: move.delta,
   });
-};
+});
 
 function settled(bag: HeldBag, contradicts: boolean): NewBagChange[] {
   const toCount: NewBagChange = {

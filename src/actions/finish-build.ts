@@ -1,13 +1,13 @@
 import { done } from '#core/stock/refusal.ts';
 import { setBuild } from '#db/builds.ts';
-import type { Action } from './action.ts';
+import { action, type Action } from './action.ts';
 import { begin } from './begin.ts';
 import { rangeTrouble } from './checks.ts';
 import type { FinishBuildInput, FinishBuildResult } from './inputs.ts';
 import { openKit, settle, type KitMemo } from './kit-takes.ts';
 
 /** The boards are soldered: what was still promised to the build is let go, and what is left over may come back. */
-export const finishBuild: Action<FinishBuildInput, FinishBuildResult> = async (tx, clock, who, input) => {
+export const finishBuild: Action<FinishBuildInput, FinishBuildResult> = action('finishBuild', async (tx, clock, who, input) => {
   const kit = await openKit(tx, input.build, ['reserved', 'picking']);
   if (!kit.ok) return kit;
   const { build } = kit.value;
@@ -20,4 +20,4 @@ export const finishBuild: Action<FinishBuildInput, FinishBuildResult> = async (t
   await setBuild(tx, build.id, 'built', made);
   await settle(tx, begun.value, build.id);
   return done({ act: input.id, repeat: false, change: begun.value, warnings: [], build: build.id, made });
-};
+});

@@ -7,7 +7,7 @@ import type { Tx } from '#db/database.ts';
 import { postMovements, type NewMovement } from '#db/ledger.ts';
 import { insertLots, type NewLot } from '#db/lots.ts';
 import { ensureParts } from '#db/parts.ts';
-import type { Action } from './action.ts';
+import { action, type Action } from './action.ts';
 import { begin } from './begin.ts';
 import { MOST, quantityTrouble } from './checks.ts';
 import type { ImportInput, ImportResult } from './inputs.ts';
@@ -20,7 +20,7 @@ export async function previewImport(tx: Tx, input: Pick<ImportInput, 'rows' | 'b
 }
 
 /** Makes a list real: parts, bags and what they hold, in one act that can be taken back whole while nothing else touched it. */
-export const importList: Action<ImportInput, ImportResult> = async (tx, clock, who, input) => {
+export const importList: Action<ImportInput, ImportResult> = action('importList', async (tx, clock, who, input) => {
   const plan = planImport(input.rows, await takenNumbers(tx), input.box ?? null);
   const clash = plan.clashes[0];
   if (clash) return refuse('number-taken', { number: clash.number, row: clash.row, more: plan.clashes.length - 1 });
@@ -33,6 +33,11 @@ export const importList: Action<ImportInput, ImportResult> = async (tx, clock, w
 
   const change = begun.value;
   if (input.box) await ensureBoxes(tx, input.id, [input.box], input.boxPlaces);
+  await ensureBoxes(
+    tx,
+    input.id,
+    plan.bags.flatMap((bag) => bag.box ?? []),
+  );
   const parts = await ensureParts(
     tx,
     plan.bags.map((bag) => newPart(bag.row.part)),
@@ -76,7 +81,7 @@ export const importList: Action<ImportInput, ImportResult> = async (tx, clock, w
     toCount: plan.bags.filter((bag) => bag.toCount).map((bag) => bag.number),
     skipped: plan.skipped,
   });
-};
+});
 
 function newBag(bag: PlannedBag, parts: ReadonlyMap<string, string>): NewBag {
   const part = parts.get(bag.key);
@@ -85,12 +90,12 @@ function newBag(bag: PlannedBag, parts: ReadonlyMap<string, string>): NewBag {
     id: randomUUID(),
     number: bag.number,
     part,
-    text: bag.row.part.text,
-    holder: 'zip-bag',
-    unit: 'piece',
+    text: bag.text,
+    holder: bag.row.kept?.holder ?? 'zip-bag',
+    unit: bag.row.kept?.unit ?? 'piece',
     box: bag.box,
     place: bag.place,
-    state: 'sound',
+    state: bag.row.kept?.state ?? 'sound',
     toCount: bag.toCount,
   };
 }

@@ -4,7 +4,7 @@ import { bagsById } from '#db/bags.ts';
 import { setBuild, setTake, type Take } from '#db/builds.ts';
 import type { Tx } from '#db/database.ts';
 import { postBagChanges, postMovements, type NewBagChange, type NewMovement } from '#db/ledger.ts';
-import type { Action } from './action.ts';
+import { action, type Action } from './action.ts';
 import { balancesOf, brokenPromises } from './balances.ts';
 import { begin } from './begin.ts';
 import { quantityTrouble } from './checks.ts';
@@ -23,7 +23,7 @@ interface Pulled {
  * Picks a kit, whole or stop by stop: what really went into each cell. A short pick lets the rest of the promise go and puts the
  * bag on the count list; without `short`, what is not picked stays promised.
  */
-export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = async (tx, clock, who, input) => {
+export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = action('pickForBuild', async (tx, clock, who, input) => {
   const kit = await openKit(tx, input.build, ['reserved', 'picking']);
   if (!kit.ok) return kit;
   const picks = plannedPicks(kit.value, input.picks);
@@ -59,7 +59,7 @@ export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = async
   ];
   const picked = picks.value.reduce((sum, pick) => sum + pick.quantity, 0);
   return done({ act: input.id, repeat: false, change, warnings, build: build.id, picked, open, bags: balances });
-};
+});
 
 function plannedPicks(kit: OpenKit, picks: readonly KitPick[] | undefined): Outcome<PlannedPick[]> {
   if (picks === undefined) {

@@ -2,7 +2,7 @@ import { apply, raiseTo, takeOut } from '#core/stock/moves.ts';
 import { done, refuse } from '#core/stock/refusal.ts';
 import { findBag } from '#db/bags.ts';
 import { postBagChanges, postMovements } from '#db/ledger.ts';
-import type { Action, Warning } from './action.ts';
+import { action, type Action, type Warning } from './action.ts';
 import { balanceOf, brokenPromises } from './balances.ts';
 import { begin } from './begin.ts';
 import { quantityTrouble } from './checks.ts';
@@ -12,7 +12,7 @@ import type { PickInput, PickResult } from './inputs.ts';
  * Takes pieces out of a bag. More than is on hand is refused with what is on hand; `inHand` says that the hand is right and the
  * record wrong, books the pick and the correction, and puts the bag on the count list. More than is free is done with a warning.
  */
-export const pick: Action<PickInput, PickResult> = async (tx, clock, who, input) => {
+export const pick: Action<PickInput, PickResult> = action('pick', async (tx, clock, who, input) => {
   const trouble = quantityTrouble('quantity', input.quantity);
   if (trouble) return { ok: false, refusal: trouble };
   const bag = await findBag(tx, input.bag);
@@ -39,4 +39,4 @@ export const pick: Action<PickInput, PickResult> = async (tx, clock, who, input)
     warnings.push({ code: 'on-count-list', args: { bag: bag.number } });
   }
   return done({ act: input.id, repeat: false, change, warnings, ...balanceOf(now), quantity: input.quantity, corrected: missing });
-};
+});

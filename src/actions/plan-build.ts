@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { done, refuse, type Refusal } from '#core/stock/refusal.ts';
 import { readBoard } from '#db/boards.ts';
 import { insertBuild, NO_PLAN } from '#db/builds.ts';
-import type { Action } from './action.ts';
+import { action, type Action } from './action.ts';
 import { begin } from './begin.ts';
 import { dateTrouble, firstTrouble, rangeTrouble } from './checks.ts';
 import type { PlanBuildInput, PlanBuildResult } from './inputs.ts';
@@ -13,7 +13,7 @@ const MOST_BOARDS = 10_000;
 const LAST_PRIORITY = 999;
 
 /** Keeps a build without a promise: nothing is reserved, but every plan reckons with it, by its priority and due date. */
-export const planBuild: Action<PlanBuildInput, PlanBuildResult> = async (tx, clock, who, input) => {
+export const planBuild: Action<PlanBuildInput, PlanBuildResult> = action('planBuild', async (tx, clock, who, input) => {
   const { boards, priority = USUAL_PRIORITY, due = null } = input;
   const trouble = wishTrouble(input);
   if (trouble) return { ok: false, refusal: trouble };
@@ -37,7 +37,7 @@ export const planBuild: Action<PlanBuildInput, PlanBuildResult> = async (tx, clo
     priority,
     due,
   });
-};
+});
 
 /** What is wrong with how many boards of a build are wanted, how urgently and until when. */
 export function wishTrouble(wish: Pick<PlanBuildInput, 'boards' | 'priority' | 'due'>): Refusal | null {

@@ -7,7 +7,7 @@ import type { Tx } from '#db/database.ts';
 import { postMovements, type NewMovement } from '#db/ledger.ts';
 import { insertLots, type NewLot } from '#db/lots.ts';
 import { ensureParts } from '#db/parts.ts';
-import type { Action } from './action.ts';
+import { action, type Action } from './action.ts';
 import { balancesOf } from './balances.ts';
 import { nextNumber } from './bag-numbers.ts';
 import { begin } from './begin.ts';
@@ -23,7 +23,7 @@ interface Placed {
 }
 
 /** Takes a delivery in: one act, one lot for each item. */
-export const receive: Action<ReceiveInput, ReceiveResult> = async (tx, clock, who, input) => {
+export const receive: Action<ReceiveInput, ReceiveResult> = action('receive', async (tx, clock, who, input) => {
   if (input.items.length === 0) return refuse('nothing-to-do');
   for (const item of input.items) {
     const trouble = itemTrouble(item);
@@ -70,7 +70,7 @@ export const receive: Action<ReceiveInput, ReceiveResult> = async (tx, clock, wh
       movements.map((one) => one.bag),
     ),
   });
-};
+});
 
 function itemTrouble(item: ReceivedItem): Refusal | null {
   return firstTrouble(

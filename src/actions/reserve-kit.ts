@@ -5,7 +5,7 @@ import { findBags, touchBags, type HeldBag } from '#db/bags.ts';
 import { readBoard } from '#db/boards.ts';
 import { findBuild, insertBuild, insertBuildLines, insertTakes, setReserved, type NewTake } from '#db/builds.ts';
 import type { Tx } from '#db/database.ts';
-import type { Action } from './action.ts';
+import { action, type Action } from './action.ts';
 import { balancesOf } from './balances.ts';
 import { begin } from './begin.ts';
 import { quantityTrouble } from './checks.ts';
@@ -21,7 +21,7 @@ export interface ReservedMemo {
  * Takes a plan: its builds are made and their bags promised. What the plan counted on is looked at again here, inside the
  * transaction; a bag that has less free than was planned, or is gone or astray, makes the plan stale, and all such bags are named.
  */
-export const reserveKit: Action<ReserveKitInput, ReserveKitResult> = async (tx, clock, who, input) => {
+export const reserveKit: Action<ReserveKitInput, ReserveKitResult> = action('reserveKit', async (tx, clock, who, input) => {
   const bags = await plannedBags(tx, input.plan);
   if (!bags.ok) return bags;
   if (input.builds.length === 0) return refuse('nothing-to-do');
@@ -39,7 +39,7 @@ export const reserveKit: Action<ReserveKitInput, ReserveKitResult> = async (tx, 
   const ids = [...bags.value.values()].map((bag) => bag.id);
   await touchBags(tx, begun.value, ids);
   return done({ act: input.id, repeat: false, change: begun.value, warnings: [], builds: made, bags: await balancesOf(tx, ids) });
-};
+});
 
 function memoOf(builds: readonly BuildInput[]): ReservedMemo {
   return { planned: builds.flatMap(({ planned }) => (planned === undefined ? [] : [planned])) };

@@ -1,13 +1,13 @@
 import { done, refuse } from '#core/stock/refusal.ts';
 import { postMovements } from '#db/ledger.ts';
-import type { Action } from './action.ts';
+import { action, type Action } from './action.ts';
 import { balancesOf } from './balances.ts';
 import { begin } from './begin.ts';
 import type { ReturnLeftoversInput, ReturnLeftoversResult } from './inputs.ts';
 import { checkReturns, markReturned, openKit, returnMovements, type KitMemo } from './kit-takes.ts';
 
 /** What comes back from a kit goes into the bags that it came from, at most what was picked. */
-export const returnLeftovers: Action<ReturnLeftoversInput, ReturnLeftoversResult> = async (tx, clock, who, input) => {
+export const returnLeftovers: Action<ReturnLeftoversInput, ReturnLeftoversResult> = action('returnLeftovers', async (tx, clock, who, input) => {
   const kit = await openKit(tx, input.build, ['picking', 'built']);
   if (!kit.ok) return kit;
   const returns = checkReturns(kit.value, input.returns);
@@ -26,4 +26,4 @@ export const returnLeftovers: Action<ReturnLeftoversInput, ReturnLeftoversResult
     returns.value.map((one) => one.take.bag),
   );
   return done({ act: input.id, repeat: false, change: begun.value, warnings: [], build: build.id, returned, bags });
-};
+});

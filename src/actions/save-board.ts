@@ -1,11 +1,11 @@
 import { done, refuse } from '#core/stock/refusal.ts';
 import { findBoard, insertBoard, insertRevision, revisionNames } from '#db/boards.ts';
-import type { Action } from './action.ts';
+import { action, type Action } from './action.ts';
 import { begin } from './begin.ts';
 import type { SaveBoardInput, SaveBoardResult } from './inputs.ts';
 
 /** Keeps a BOM as a revision of a board, its lines as they were read. Choices belong to the board and go on to its next revision. */
-export const saveBoard: Action<SaveBoardInput, SaveBoardResult> = async (tx, clock, who, input) => {
+export const saveBoard: Action<SaveBoardInput, SaveBoardResult> = action('saveBoard', async (tx, clock, who, input) => {
   const name = input.board.trim();
   if (name === '') return refuse('not-valid', { field: 'board', received: input.board, expected: 'name' });
   if (input.lines.length === 0) return refuse('nothing-to-do');
@@ -36,7 +36,7 @@ export const saveBoard: Action<SaveBoardInput, SaveBoardResult> = async (tx, clo
     revisionId,
     lines: input.lines.length,
   });
-};
+});
 
 /** The first whole number that is free, from the place of the new revision on. */
 function nextName(names: readonly string[], from: number): string {

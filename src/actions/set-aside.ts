@@ -1,13 +1,13 @@
 import { done, refuse } from '#core/stock/refusal.ts';
 import { findBag } from '#db/bags.ts';
 import { postBagChanges } from '#db/ledger.ts';
-import type { Action } from './action.ts';
+import { action, type Action } from './action.ts';
 import { balanceOf } from './balances.ts';
 import { begin } from './begin.ts';
 import type { SetAsideInput, SetAsideResult } from './inputs.ts';
 
 /** Says what became of a bag: astray (looked for and not found), found again (sound), salvaged, mixed or expired. */
-export const setAside: Action<SetAsideInput, SetAsideResult> = async (tx, clock, who, input) => {
+export const setAside: Action<SetAsideInput, SetAsideResult> = action('setAside', async (tx, clock, who, input) => {
   const bag = await findBag(tx, input.bag);
   if (!bag) return refuse('no-such-bag', { bag: input.bag });
   if (bag.state === input.state) return refuse('nothing-to-do');
@@ -23,4 +23,4 @@ export const setAside: Action<SetAsideInput, SetAsideResult> = async (tx, clock,
     state: input.state,
     before: bag.state,
   });
-};
+});

@@ -12,7 +12,7 @@ import {
   type NewBagChange,
   type NewMovement,
 } from '#db/ledger.ts';
-import type { Action, Warning } from './action.ts';
+import { action, type Action, type Warning } from './action.ts';
 import { balancesOf, brokenPromises } from './balances.ts';
 import { begin } from './begin.ts';
 import type { ActKind, UndoInput, UndoResult } from './inputs.ts';
@@ -23,8 +23,8 @@ import { UNWIND } from './unwind.ts';
  * Takes an act back by one of the same kind with the opposite sign: once, and not an undo itself. Refused where a bag would go
  * below zero, with the later movements named, and where what the act made is in use.
  */
-export const undo: Action<UndoInput, UndoResult> = async (tx, clock, who, input) => {
-  const act = await findAct(tx, input.act);
+export const undo: Action<UndoInput, UndoResult> = action('undo', async (tx, clock, who, input) => {
+  const act = await findAct(tx, input.act.toLowerCase());
   if (!act) return refuse('no-such-act', { act: input.act });
   if (act.undoes !== null) return refuse('not-undoable', { act: act.id, why: 'is-undo' });
   if (act.undoneBy !== null) return refuse('undone-already', { act: act.id });
@@ -52,7 +52,7 @@ export const undo: Action<UndoInput, UndoResult> = async (tx, clock, who, input)
   const warnings: Warning[] = await brokenPromises(tx, (await bagsById(tx, moved)).values());
   for (const { number } of numbers.values()) warnings.push({ code: 'on-count-list', args: { bag: number } });
   return done({ act: input.id, repeat: false, change, warnings, undoes: act.id, kind, bags });
-};
+});
 
 /** The act's movements with the opposite sign, the last one first. */
 async function oppositeMovements(tx: Tx, act: KnownAct): Promise<Outcome<NewMovement[]>> {

@@ -1,4 +1,4 @@
-import type { PlannedBom } from '#actions/plan-builds.ts';
+import type { ShownBuild } from '#actions/shown-build.ts';
 import { kitAnswer, otherBuild, plannedKit, type KitAnswer } from '#api/kits.ts';
 import { sayBecause } from '#say/en/because.ts';
 import { cliText } from '#say/en/cli.ts';
@@ -8,8 +8,8 @@ import type { Terminal } from './terminal.ts';
 
 /** Builds of one plan that are to be shown, and all builds of it. */
 export interface Shown {
-  readonly shown: readonly PlannedBom[];
-  readonly all: readonly PlannedBom[];
+  readonly shown: readonly ShownBuild[];
+  readonly all: readonly ShownBuild[];
 }
 
 /** One object for each build: the contract of `kit`; a build that is kept, or one of several, says its name as well. */
@@ -35,7 +35,7 @@ export function tellKits(terminal: Terminal, { shown, all }: Shown): void {
 }
 
 /** What each build gets, one line for each. */
-export function tellInShort(terminal: Terminal, builds: readonly PlannedBom[]): void {
+export function tellInShort(terminal: Terminal, builds: readonly ShownBuild[]): void {
   for (const one of builds) terminal.out(cliText('build-gets', otherBuild(one)));
 }
 

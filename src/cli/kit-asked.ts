@@ -10,7 +10,7 @@ import type { Outcome } from '#core/stock/refusal.ts';
 import type { Lab } from '#db/database.ts';
 import { cliText } from '#say/en/cli.ts';
 import { warningText } from '#say/en/warnings.ts';
-import { namedBom, type NamedBom } from './bom-words.ts';
+import { namedBom } from './bom-words.ts';
 import { keepBoard } from './keep-board.ts';
 import type { Shown } from './kit-answers.ts';
 import { clock, who } from './lab.ts';
@@ -84,9 +84,10 @@ export async function keepWord(call: KitCall, word: string, wanted: Wanted): Pro
 /** Promises a BOM what it gets. */
 export async function reserveWord({ lab, terminal, options }: KitCall, word: string, wanted: Wanted): Promise<Outcome<Shown>> {
   const bom = await namedBom(lab, word);
-  if (!bom.ok) return bom;
-  const input = { ...told(options), ...sparesOf(options), ...wanted, ...buildOf(bom.value, options) };
-  const outcome = await reserveBom(lab, followStock(lab), clock, who(), input);
+  const of = bom.ok && bom.value.board === undefined ? { rows: bom.value.rows } : { board: word };
+  const name = options.name === undefined ? {} : { name: options.name };
+  const input = { ...told(options), ...sparesOf(options), ...wanted, of, ...name };
+  const outcome = await reserveBom(lab, followStock(lab), clock, who(), input, () => Promise.resolve(bom));
   if (!outcome.ok) return outcome;
   const { planned, all, result } = outcome.value;
   tellReserved(terminal, result);
@@ -99,16 +100,7 @@ export async function reserveKept({ lab, terminal, options }: KitCall, build: st
   if (!outcome.ok) return outcome;
   const { planned, all, result } = outcome.value;
   tellReserved(terminal, result);
-  return { ok: true, value: { shown: planned ? [planned] : [], all } };
-}
-
-function buildOf({ name, board, revision, rows, choices }: NamedBom, options: KitOptions) {
-  return {
-    bom: { rows, choices },
-    name: options.name ?? name,
-    ...(board !== undefined && { board }),
-    ...(revision !== undefined && { revision }),
-  };
+  return { ok: true, value: { shown: [planned], all } };
 }
 
 function told({ id, note }: KitOptions): ActInput {

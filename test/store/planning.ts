@@ -7,7 +7,7 @@ import type { PlanBuildInput } from '#actions/inputs.ts';
 import { pickForBuild } from '#actions/pick-for-build.ts';
 import { planBuild } from '#actions/plan-build.ts';
 import { planAsked, planOpen, type Wish } from '#actions/plan-open.ts';
-import { reserveBom } from '#actions/reserve-bom.ts';
+import { reserveBom, type ReserveBomInput } from '#actions/reserve-bom.ts';
 import { reservePlanned } from '#actions/reserve-planned.ts';
 import { saveBoard } from '#actions/save-board.ts';
 import { undo } from '#actions/undo.ts';
@@ -37,6 +37,11 @@ async function states(lab: Lab): Promise<string[]> {
 
 function reserve(lab: Lab, build: string, id: string = randomUUID()) {
   return reservePlanned(lab, followStock(lab), CLOCK, WHO, { id, build, ...BARE });
+}
+
+function reserveRows(lab: Lab, wanted: Pick<ReserveBomInput, 'boards' | 'name' | 'priority'>) {
+  const input = { id: randomUUID(), of: { rows: LINES }, ...wanted, ...BARE };
+  return reserveBom(lab, followStock(lab), CLOCK, WHO, input, () => Promise.resolve({ ok: true, value: WISH }));
 }
 
 /** Rules of builds that are planned and compete, on any engine the same. */
@@ -82,7 +87,7 @@ export function planningSuite(store: Store): void {
 
   rule('a line that is short because another build comes first says which', async (lab) => {
     await keep(lab, 'first', { boards: 2 });
-    await did(reserveBom(lab, followStock(lab), CLOCK, WHO, { id: randomUUID(), bom: WISH, boards: 1, name: 'held', priority: 1, ...BARE }));
+    await did(reserveRows(lab, { boards: 1, name: 'held', priority: 1 }));
     const { planned } = await planAsked(lab, followStock(lab), WISH, BARE);
     const named = planned.lines[0]?.because.filter(({ code }) => code === 'promised').map(({ args }) => args['build']);
     assert.deepEqual([planned.build.buildable, planned.lines[0]?.short, named], [1, 4, ['held', 'first']]);
@@ -96,8 +101,7 @@ export function planningSuite(store: Store): void {
     const held = await did(reserve(lab, second.build));
     assert.deepEqual([await heldIn(lab, 1), await gets(lab)], [[8, 8, 6], [['first', 3]]]);
     await did(act(lab, undo, { act: held.result.act }));
-    const bom = { id: randomUUID(), bom: WISH, boards: 3, name: 'pushed', priority: 1, ...BARE };
-    await did(reserveBom(lab, followStock(lab), CLOCK, WHO, bom));
+    await did(reserveRows(lab, { boards: 3, name: 'pushed', priority: 1 }));
     assert.deepEqual(await gets(lab), [['first', 1], ['second', 0]]);
     assert.equal((await did(reserve(lab, first.build))).planned?.build.buildable, 1);
   });

@@ -4,11 +4,11 @@ import { expectedLeftovers } from '#actions/expected-leftovers.ts';
 import type { PlanBuildInput } from '#actions/inputs.ts';
 import { perform } from '#actions/perform.ts';
 import { planBuild } from '#actions/plan-build.ts';
-import { planAsked, planOpen, type Wish } from '#actions/plan-open.ts';
+import { planAsked, planOpen } from '#actions/plan-open.ts';
 import { reserveBom } from '#actions/reserve-bom.ts';
+import { savedBom } from '#actions/saved-bom.ts';
 import { BuildView, KitAnswer, kitAnswer, KitRequest, KitView, PlannedKit, plannedKit, ReservedKit } from '#api/kits.ts';
 import { PROBLEMS } from '#api/problem.ts';
-import { readBoard } from '#db/boards.ts';
 import { readBuilds, readKit } from '#db/read-builds.ts';
 import { sayBecause } from '#say/en/because.ts';
 import { doneOf } from '../answer-act.ts';
@@ -70,23 +70,22 @@ export function kitRoutes(served: Served): OpenAPIHono {
     return c.json({ builds: all.map((one) => plannedKit(one, all, sayBecause)) }, 200);
   });
   app.openapi(postKit, async (c) => {
-    const { reserve, keep, id, board: name, revision: wanted, spares, ...told } = c.req.valid('json');
-    const found = await lab.read((tx) => readBoard(tx, name, wanted));
-    if (!found) return problem(c, 'no-such-board', { board: name });
-    const bom = { rows: found.lines, choices: found.choices };
-    const wish = { name: found.board.name, ...told, ...bom };
+    const { reserve, keep, id, board, revision, spares, ...told } = c.req.valid('json');
+    const of = { board, ...(revision !== undefined && { revision }) };
+    const find = () => savedBom(lab, of);
     if (!reserve && !keep) {
-      const { planned, all } = await planAsked(lab, stock, wish, { spares });
+      const found = await find();
+      if (!found.ok) return refusal(c, found.refusal);
+      const { planned, all } = await planAsked(lab, stock, { ...found.value, ...told }, { spares });
       c.header(CHANGE_HEADER, String(planned.change));
       return c.json(kitAnswer(planned, all, sayBecause), 200);
     }
     if (reserve && keep) return problem(c, 'wire-field', { field: 'keep', expected: 'left out where `reserve` is set' });
     if (id === undefined)
       return problem(c, 'wire-field', { field: 'id', expected: 'a UUID of yours, by which a repeat is known' });
-    const asked = { name: found.board.name, ...told, id, board: found.board.name, revision: found.revision.name };
     const outcome = reserve
-      ? await reserveBom(lab, stock, clock, whoOf(c), { ...asked, bom, spares })
-      : await keepBuild(served, whoOf(c), asked, { ...wish, spares });
+      ? await reserveBom(lab, stock, clock, whoOf(c), { ...told, id, of, spares }, find)
+      : await keepBuild(served, whoOf(c), { ...told, id, ...of }, spares);
     if (!outcome.ok) return refusal(c, outcome.refusal);
     const { planned, all, result } = outcome.value;
     const build = 'build' in result ? result.build : (result.builds[0]?.build ?? '');
@@ -97,11 +96,14 @@ export function kitRoutes(served: Served): OpenAPIHono {
 }
 
 /** Keeps a build as planned, and says what it gets now; a repeat whose build went on is answered as if it were asked anew. */
-async function keepBuild({ lab, stock, clock }: Served, who: Who, input: PlanBuildInput, wish: Wish & { spares: boolean }) {
+async function keepBuild({ lab, stock, clock }: Served, who: Who, input: PlanBuildInput, spares: boolean) {
   const outcome = await perform(lab, planBuild, clock, who, input);
   if (!outcome.ok) return outcome;
   const result = outcome.value;
-  const { all } = await planOpen(lab, stock, [], wish);
+  const { all } = await planOpen(lab, stock, [], { spares });
   const planned = all.find(({ open }) => open.key === result.build);
-  return { ok: true as const, value: { ...(planned ? { planned, all } : await planAsked(lab, stock, wish, wish)), result } };
+  if (planned) return { ok: true as const, value: { planned, all, result } };
+  const found = await savedBom(lab, result);
+  if (!found.ok) return found;
+  return { ok: true as const, value: { ...(await planAsked(lab, stock, { ...found.value, ...input }, { spares })), result } };
 }
