@@ -2,7 +2,7 @@ import { done, type Outcome } from '#core/stock/refusal.ts';
 import { startAct } from '#db/acts.ts';
 import type { Tx } from '#db/database.ts';
 import type { Clock, Who } from './action.ts';
-import { idTrouble } from './checks.ts';
+import { idTrouble, utcInstant } from './checks.ts';
 import type { ActInput, ActKind } from './inputs.ts';
 
 export interface Beginning {
@@ -18,7 +18,7 @@ export async function begin(tx: Tx, clock: Clock, who: Who, input: ActInput, act
   const trouble = idTrouble(input.id);
   if (trouble) return { ok: false, refusal: trouble };
   const recordedAt = clock.now();
-  const happened = input.happenedAt === undefined ? recordedAt : instant(input.happenedAt);
+  const happened = input.happenedAt === undefined ? recordedAt : utcInstant(input.happenedAt);
   if (happened === null) {
     return {
       ok: false,
@@ -37,10 +37,4 @@ export async function begin(tx: Tx, clock: Clock, who: Who, input: ActInput, act
     memo: act.memo ?? null,
   });
   return done(change);
-}
-
-/** An instant with its zone, in UTC; null for anything else. */
-function instant(text: string): string | null {
-  const time = /^\d{4}-\d{2}-\d{2}T.*(?:Z|[+-]\d{2}:\d{2})$/.test(text) ? Date.parse(text) : Number.NaN;
-  return Number.isNaN(time) ? null : new Date(time).toISOString();
 }

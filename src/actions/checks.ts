@@ -2,6 +2,7 @@ import type { Refusal } from '#core/stock/refusal.ts';
 
 const UUID = /^[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i;
 const PLAIN_DATE = /^\d{4}-\d{2}-\d{2}$/;
+const INSTANT = /^\d{4}-\d{2}-\d{2}T[\d:.]+(?:Z|[+-]\d{2}:\d{2})$/;
 /** Far above what a lab holds, far below 2^53: sums stay exact. */
 export const MOST = 1_000_000_000_000;
 
@@ -25,9 +26,28 @@ export function idTrouble(id: string): Refusal | null {
 
 /** `YYYY-MM-DD` of a day that exists. */
 export function dateTrouble(field: string, text: string): Refusal | null {
-  const time = PLAIN_DATE.test(text) ? Date.parse(`${text}T00:00:00Z`) : Number.NaN;
-  const real = !Number.isNaN(time) && new Date(time).toISOString().startsWith(text);
+  const real = PLAIN_DATE.test(text) && readOr(() => Temporal.PlainDate.from(text, { overflow: 'reject' })) !== null;
   return real ? null : { code: 'not-valid', args: { field, received: text, expected: 'date' } };
+}
+
+/** An instant with its zone, in UTC to the millisecond; null for anything else, a 30 February too: `2026-03-01T01:00+02:00` -> `2026-02-28T23:00:00.000Z`. */
+export function utcInstant(text: string): string | null {
+  const read = INSTANT.test(text) ? readOr(() => Temporal.Instant.from(text)) : null;
+  return read?.toString({ fractionalSecondDigits: 3 }) ?? null;
+}
+
+/** The day on which an instant falls where the lab is, that is in the time zone of this process. */
+export function labDay(instant: string, zone: string = Temporal.Now.timeZoneId()): string {
+  return Temporal.Instant.from(instant).toZonedDateTimeISO(zone).toPlainDate().toString();
+}
+
+/** Temporal throws where it can't read. */
+function readOr<T>(read: () => T): T | null {
+  try {
+    return read();
+  } catch {
+    return null;
+  }
 }
 
 /** The first trouble there is. */

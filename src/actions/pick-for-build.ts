@@ -4,7 +4,7 @@ import { bagsById } from '#db/bags.ts';
 import { setBuild, setTake, type Take } from '#db/builds.ts';
 import type { Tx } from '#db/database.ts';
 import { postBagChanges, postMovements, type NewBagChange, type NewMovement } from '#db/ledger.ts';
-import { action, type Action } from './action.ts';
+import { action, type Action, type Warning } from './action.ts';
 import { balancesOf, brokenPromises } from './balances.ts';
 import { begin } from './begin.ts';
 import { quantityTrouble } from './checks.ts';
@@ -21,7 +21,7 @@ interface Pulled {
 
 /**
  * Picks a kit, whole or stop by stop: what really went into each cell. A short pick lets the rest of the promise go and puts the
- * bag on the count list; without `short`, what is not picked stays promised.
+ * bag on the count list; without `short`, what is not picked stays promised. A stop that was done may be picked again, with a warning.
  */
 export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = action('pickForBuild', async (tx, clock, who, input) => {
   const kit = await openKit(tx, input.build, ['reserved', 'picking']);
@@ -56,10 +56,24 @@ export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = actio
   const warnings = [
     ...(await brokenPromises(tx, (await bagsById(tx, bags)).values())),
     ...doubted.map(({ bag }) => ({ code: 'on-count-list' as const, args: { bag } })),
+    ...(await pickedAgain(tx, build.name, picks.value)),
   ];
   const picked = picks.value.reduce((sum, pick) => sum + pick.quantity, 0);
   return done({ act: input.id, repeat: false, change, warnings, build: build.id, picked, open, bags: balances });
 });
+
+/** What a hand took is booked, also from a stop that was done; but it may be the same pick told twice. */
+async function pickedAgain(tx: Tx, build: string, picks: readonly PlannedPick[]): Promise<Warning[]> {
+  const again = picks.filter(({ of, quantity }) => of.state === 'done' && quantity > 0);
+  const bags = await bagsById(
+    tx,
+    again.map(({ of }) => of.bag),
+  );
+  return again.map(({ of, quantity }) => ({
+    code: 'picked-again',
+    args: { bag: bags.get(of.bag)?.number ?? 0, build, quantity, picked: of.picked },
+  }));
+}
 
 function plannedPicks(kit: OpenKit, picks: readonly KitPick[] | undefined): Outcome<PlannedPick[]> {
   if (picks === undefined) {

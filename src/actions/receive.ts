@@ -11,7 +11,7 @@ import { action, type Action } from './action.ts';
 import { balancesOf } from './balances.ts';
 import { nextNumber } from './bag-numbers.ts';
 import { begin } from './begin.ts';
-import { dateTrouble, firstTrouble, quantityTrouble, rangeTrouble } from './checks.ts';
+import { dateTrouble, firstTrouble, labDay, quantityTrouble, rangeTrouble } from './checks.ts';
 import type { LotInput, ReceivedItem, ReceiveInput, ReceiveResult } from './inputs.ts';
 import { newPart, partKey } from './part-key.ts';
 
@@ -129,7 +129,7 @@ function newLot(lot: LotInput, part: string, happenedAt: string): NewLot {
     id: randomUUID(),
     part,
     supplier: lot.supplier ?? null,
-    received: lot.received ?? happenedAt.slice(0, 10),
+    received: lot.received ?? labDay(happenedAt),
     dateCode: lot.dateCode ?? null,
     label: lot.label ?? null,
     priceMicros: lot.price?.micros ?? null,

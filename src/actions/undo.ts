@@ -38,9 +38,10 @@ export const undo: Action<UndoInput, UndoResult> = action('undo', async (tx, clo
   const begun = await begin(tx, clock, who, input, { kind, undoes: act.id });
   if (!begun.ok) return begun;
   const change = begun.value;
-  const recount = await countedSince(tx, act);
   await postMovements(tx, input.id, change, movements.value);
-  await postBagChanges(tx, input.id, change, [...(await oppositeChanges(tx, act)), ...recount]);
+  await postBagChanges(tx, input.id, change, await oppositeChanges(tx, act));
+  const recount = await countedSince(tx, act);
+  await postBagChanges(tx, input.id, change, recount);
   const also = unwind?.after ? await unwind.after(tx, act, input.id, change) : [];
 
   const moved = [...new Set([...movements.value.map((movement) => movement.bag), ...also])];

@@ -99,7 +99,7 @@ async function refreshOldest(tx: Tx, bags: readonly string[]): Promise<void> {
   }
 }
 
-/** Enters and applies changes of a bag's state, its place on the count list, or its life. */
+/** Enters and applies changes of a bag's state, its place on the count list, or its life, in their order. */
 export async function postBagChanges(tx: Tx, act: string, change: number, changes: readonly NewBagChange[]): Promise<void> {
   const real = changes.filter((one) => one.before !== one.after);
   const known = await tx
@@ -111,7 +111,8 @@ export async function postBagChanges(tx: Tx, act: string, change: number, change
   for (const some of chunks(real.map((one, at) => ({ act, ord: first + at, ...one })))) {
     await tx.insertInto('bag_change').values(some).execute();
   }
-  const groups = Map.groupBy(real, (one) => `${one.field}=${one.after}`);
+  const last = new Map(real.map((one) => [`${one.field} ${one.bag}`, one]));
+  const groups = Map.groupBy(last.values(), (one) => `${one.field}=${one.after}`);
   for (const group of groups.values()) {
     const [{ field, after } = { field: 'state', after: 'sound' }] = group;
     const value = field === 'state' ? { state: after } : field === 'live' ? { live: flag(after) } : { to_count: flag(after) };

@@ -4,7 +4,7 @@ import type { Tx } from './engine.ts';
 export interface Touch {
   readonly bag: string;
   readonly number: number;
-  /** kind of the act, or `build`, `choice`, `state` */
+  /** kind of the act, or `build`, `choice` */
   readonly by: string;
 }
 
@@ -21,6 +21,16 @@ export async function touchesOf(tx: Tx, act: string): Promise<Touch[]> {
     .where('later.id', 'is', null)
     .orderBy('movement.seq')
     .execute();
+  const changed = await made
+    .innerJoin('bag_change', 'bag_change.bag', 'bag.id')
+    .innerJoin('act', 'act.id', 'bag_change.act')
+    .leftJoin('act as later', 'later.undoes', 'act.id')
+    .select(['bag.id as bag', 'bag.number', 'act.kind as by'])
+    .where('bag_change.act', '!=', act)
+    .where('act.undoes', 'is', null)
+    .where('later.id', 'is', null)
+    .orderBy('bag.number')
+    .execute();
   const built = await made
     .innerJoin('kit_take', 'kit_take.bag', 'bag.id')
     .innerJoin('build_line', 'build_line.id', 'kit_take.build_line')
@@ -36,5 +46,10 @@ export async function touchesOf(tx: Tx, act: string): Promise<Touch[]> {
     .where('board.live', '=', 1)
     .orderBy('bag.number')
     .execute();
-  return [...moved, ...built.map((row) => ({ ...row, by: 'build' })), ...chosen.map((row) => ({ ...row, by: 'choice' }))];
+  return [
+    ...moved,
+    ...changed,
+    ...built.map((row) => ({ ...row, by: 'build' })),
+    ...chosen.map((row) => ({ ...row, by: 'choice' })),
+  ];
 }

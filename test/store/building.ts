@@ -124,6 +124,9 @@ export function buildingSuite(store: Store): void {
     const rest = await did(act(lab, pickForBuild, { build }));
     assert.deepEqual([rest.picked, rest.open, await heldIn(lab, 1), await heldIn(lab, 2)], [26, 0, [40, 40, 40], [0, 0, 0]]);
     await refusedBy(act(lab, pickForBuild, { build }), 'nothing-to-do');
+    const more = await did(act(lab, pickForBuild, { build, picks: [{ take: one?.id ?? '', quantity: 1 }] }));
+    assert.deepEqual(more.warnings, [{ code: 'picked-again', args: { bag: 1, build: 'Fox lamp', quantity: 1, picked: 10 } }]);
+    await did(act(lab, undo, { act: more.act }));
     await did(act(lab, undo, { act: rest.act }));
     assert.deepEqual(
       [await heldIn(lab, 1), await heldIn(lab, 2)],

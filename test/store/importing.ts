@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { importList, previewImport } from '#actions/import-list.ts';
 import { pick } from '#actions/pick.ts';
+import { setAside } from '#actions/set-aside.ts';
 import { undo } from '#actions/undo.ts';
 import { checkLab } from '#db/check.ts';
 import { readStock } from '#db/read-stock.ts';
@@ -68,6 +69,10 @@ export function importingSuite(store: Store): void {
     const why = await refusedBy(act(lab, undo, { act: done.act }), 'not-undoable');
     assert.deepEqual([why['why'], why['bags'], why['by']], ['touched', '12', 'picked']);
     await did(act(lab, undo, { act: picked.act }));
+    const lost = await did(act(lab, setAside, { bag: 13, state: 'astray' }));
+    const aside = await refusedBy(act(lab, undo, { act: done.act }), 'not-undoable');
+    assert.deepEqual([aside['why'], aside['bags'], aside['by']], ['touched', '13', 'set-aside']);
+    await did(act(lab, undo, { act: lost.act }));
     await did(act(lab, undo, { act: done.act }));
     assert.deepEqual((await lab.read(readStock)).bags, []);
     await did(act(lab, importList, { rows: LIST, source: 'shelf.csv' }));

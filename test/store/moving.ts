@@ -149,6 +149,21 @@ export function movingSuite(store: Store): void {
     );
   });
 
+  rule('an undo that warns of the count list leaves the bag on it, though the act had put it there', async (lab) => {
+    await fill(lab, 12);
+    const sawSeq = await lab.read(lastSeq);
+    const picked = await did(act(lab, pick, { bag: 1, quantity: 15, inHand: true }));
+    await did(act(lab, count, { bag: 1, total: 3, sawSeq }));
+    const undone = await did(act(lab, undo, { act: picked.act }));
+    assert.deepEqual([undone.warnings.map((one) => one.code), (await bagOf(lab, 1)).toCount], [['on-count-list'], true]);
+  });
+
+  rule('what happened on a day that does not exist is refused', async (lab) => {
+    await fill(lab, 12);
+    const why = await refusedBy(act(lab, pick, { bag: 1, quantity: 1, happenedAt: '2026-02-30T09:00:00Z' }), 'not-valid');
+    assert.equal(why['field'], 'happenedAt');
+  });
+
   rule('a bag that is astray is found by hand or by a count', async (lab) => {
     await fill(lab, 5);
     const lost = await did(act(lab, setAside, { bag: 1, state: 'astray' }));
