@@ -42,7 +42,9 @@ function judge(bags: readonly Bag[], asked: Part, doubts: readonly Doubt[]): Jud
 
 /** How bags answer a line: its own part, or else one that the line itself names as an alternate, which is `serves` at best. */
 export function judgeLine({ part, doubts, alternates = [] }: Pick<ReadRow, 'part' | 'doubts' | 'alternates'>, bagsLike: (part: Part) => readonly Bag[]): Judged[] {
-  const best = new Map(judge(bagsLike(part), part, doubts).map((judged) => [judged.bag.id, judged]));
+  const own = judge(bagsLike(part), part, doubts);
+  if (alternates.length === 0) return own;
+  const best = new Map(own.map((judged) => [judged.bag.id, judged]));
   for (const alternate of alternates) {
     const said: Because = { code: 'alternate', args: { text: alternate.text } };
     for (const { bag, ...answer } of judge(bagsLike(alternate), alternate, [])) {

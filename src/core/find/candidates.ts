@@ -1,4 +1,4 @@
-import { wordFact, type Fact, type FactKey, type Part } from '#core/part/part.ts';
+import { KINDS, wordFact, type Fact, type FactKey, type Kind, type Part } from '#core/part/part.ts';
 import { fit } from '#core/serve/outline.ts';
 import { RULES } from '#core/serve/rules.data.ts';
 import { alikeVariant } from '#core/serve/variant.ts';
@@ -13,25 +13,20 @@ import type { Posting } from './words.ts';
  * fact equal (`core/serve/rules.data.ts`) in a package that fits, and those whose part number is like the one asked.
  */
 export function candidates(index: FindIndex, asked: Part): Bag[] {
-  const fits = inFittingPackage(asked);
-  const alike = gather(index, ofIdentity(index, asked), (bag) => bag.part.kind === asked.kind && fits(bag));
+  const alike = gather(index, ofIdentity(index, asked), asked.kind, fittingPackages(index, asked));
   const number = wordFact(asked, 'partNumber');
   if (number === null) return alike;
-  const numbered = gather(index, numberedLike(index.numbers, number), () => true);
+  const numbered = gather(index, numberedLike(index.numbers, number));
   return numbered.length ? [...new Set([...alike, ...numbered])] : alike;
 }
 
 /** What to show where nothing serves: bags of the kind with the same identity in any package, else those with the nearest values. */
 export function nearestTo(index: FindIndex, asked: Part): Bag[] {
-  const ofKind = (bag: Bag): boolean => bag.part.kind === asked.kind;
-  const alike = gather(index, ofIdentity(index, asked), ofKind);
+  const ofKind = (postings: readonly Posting[]): Bag[] => gather(index, postings, asked.kind);
+  const alike = ofKind(ofIdentity(index, asked));
   const value = asked.facts.value;
   if (alike.length || !value) return alike;
-  return gather(
-    index,
-    neighbours(index.facts, value, NEIGHBOURS, FARTHEST, (posting) => gather(index, [posting], ofKind).length > 0),
-    ofKind,
-  );
+  return ofKind(neighbours(index.facts, value, NEIGHBOURS, FARTHEST, (posting) => ofKind([posting]).length > 0));
 }
 
 const NEIGHBOURS = 3;
@@ -58,30 +53,34 @@ function threadSize(name: string): string {
   return name.toUpperCase().replaceAll(' ', '').split('X')[0] ?? '';
 }
 
-function inFittingPackage(asked: Part): (bag: Bag) => boolean {
+/** May a package, by its number in the columns, do for the one asked? A bag that states none may. Each is looked at once. */
+function fittingPackages(index: FindIndex, asked: Part): (pack: number) => boolean {
   const wanted = wordFact(asked, 'package');
   if (wanted === null) return () => true;
-  const known = new Map<string, boolean>();
-  return (bag) => {
-    const mine = wordFact(bag.part, 'package');
-    if (mine === null || mine === wanted) return true;
-    let fits = known.get(mine);
-    if (fits === undefined) known.set(mine, (fits = fit(mine, wanted) !== 'differs'));
-    return fits;
-  };
+  const { names } = index.columns.packages;
+  const known: (boolean | undefined)[] = [true];
+  return (pack) => (known[pack] ??= fit(names[pack] ?? '', wanted) !== 'differs');
 }
 
-/** The bags of several postings that pass, each once. */
-function gather(index: FindIndex, postings: readonly Posting[], keep: (bag: Bag) => boolean): Bag[] {
-  const bags: Bag[] = [];
-  const seen = postings.length > 1 ? new Set<number>() : null;
+/** The bags of several postings, each once; of one kind and in some packages only, where these are given. */
+function gather(
+  index: FindIndex,
+  postings: readonly Posting[],
+  kind: Kind | null = null,
+  fits: (pack: number) => boolean = () => true,
+): Bag[] {
+  const { seen, pack, kind: kinds } = index.columns;
+  const wanted = kind === null ? -1 : KINDS.indexOf(kind);
+  const slots: number[] = [];
   for (const posting of postings) {
     for (const slot of posting) {
-      const bag = index.slots[slot];
-      if (!bag || seen?.has(slot) || !keep(bag)) continue;
-      seen?.add(slot);
-      bags.push(bag);
+      if (seen[slot] || (wanted >= 0 && kinds[slot] !== wanted) || !fits(pack[slot] ?? 0)) continue;
+      seen[slot] = 1;
+      slots.push(slot);
     }
   }
-  return bags;
+  return slots.flatMap((slot) => {
+    seen[slot] = 0;
+    return index.slots[slot] ?? [];
+  });
 }

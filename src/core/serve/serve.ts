@@ -30,7 +30,7 @@ const FUSE_FACTS: readonly FactKey[] = ['value', 'safety', 'voltage', 'package']
 
 function answer(findings: readonly Finding[]): Answer {
   const sorted = findings.toSorted((a, b) => rankOf(b.level) - rankOf(a.level));
-  const told = new Map(sorted.map(({ because }) => [JSON.stringify(because), because]));
+  const told = new Map(sorted.map(({ because }) => [`${because.code} ${Object.values(because.args).join('|')}`, because]));
   return { verdict: sorted[0]?.level ?? 'missing', because: [...told.values()] };
 }
 
@@ -52,6 +52,7 @@ function commonKind(has: Part, asked: Part, number: NameFit | null): Kind | null
 function underSameNumber(found: readonly Finding[], asked: Part): Finding[] {
   const typeName = isTypeName(wordFact(asked, 'partNumber') ?? '');
   return found.flatMap((one) => {
+    if (one.fact === 'variant' && one.level !== 'missing') return [];
     if (one.because.code === 'not-asked' || one.because.code === 'usual') return [];
     if (one.because.code === 'not-stated') return one.fact === 'package' && typeName ? [one] : [];
     if (one.level === 'missing' && one.fact !== 'package') return [{ ...one, level: 'check' as const }];
