@@ -4,6 +4,7 @@ import * as fc from 'fast-check';
 import { uncontended } from '#core/kit/alone.ts';
 import { splitIndependent } from '#core/kit/groups.ts';
 import type { Flow } from '#core/kit/flow.ts';
+import type { Demand } from '#core/kit/kit.ts';
 import { problemOf } from '#core/kit/problem.ts';
 import { USUAL_SPARES } from '#core/kit/spares.data.ts';
 import { bruteBest, flowOf, tupleOf } from '#test/brute-kit.ts';
@@ -71,6 +72,29 @@ void test('the first build gets its boards whole before the second gets any', as
   assert.deepEqual(plan.builds.map(({ build, buildable, limitedBy }) => [build, buildable, limitedBy]), [['soon', 2, []], ['late', 1, [{ bag: 1, reaches: 1 }]]]);
   assert.equal(plan.builds[1]?.lines[0]?.short, 3);
 });
+
+void test('what could be built with the open checks is the most of all plans in which they are accepted', async () => {
+  await fc.assert(fc.asyncProperty(smallLabs(SMALL), async ({ stock, demands }) => {
+    for (const { build, buildableWithChecks } of (await planKit(stock, demands)).builds) {
+      const upTo = problemOf(stock, demands).builds.findIndex((one) => one.build === build);
+      const opened = problemOf(stock, demands).builds.slice(0, upTo + 1).map((one) => (one.build === build ? accepting(one) : one));
+      assert.equal(buildableWithChecks, -(bruteBest({ stock, demands: opened })[upTo] ?? 0));
+    }
+  }), runs(300, 5000));
+});
+
+void test('three lines on one bag share its pieces, also where they are still to be checked', async () => {
+  for (const verdict of ['check', 'exact'] as const) {
+    const needs = [1, 2, 3].map((line) => needOf(`b/${line}`, 1, [candidateOf(1, line === 1 ? 'exact' : verdict)]));
+    const [plan] = (await planKit(stockOf([bagOf(1, 10)]), [demandOf('b', 12, needs)])).builds;
+    assert.equal(plan?.buildableWithChecks, 3);
+  }
+});
+
+function accepting(demand: Demand): Demand {
+  const needs = demand.needs.map((need) => ({ ...need, candidates: need.candidates.map((one) => ({ ...one, accepted: one.verdict === 'check' || one.accepted })) }));
+  return { ...demand, needs };
+}
 
 void test('checks are planned when they were accepted, and counted when they were not', async () => {
   const stock = stockOf([bagOf(1, 3), bagOf(2, 9)]);
