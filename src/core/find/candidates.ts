@@ -79,8 +79,11 @@ function gather(
       slots.push(slot);
     }
   }
-  return slots.flatMap((slot) => {
+  const bags: Bag[] = [];
+  for (const slot of slots) {
     seen[slot] = 0;
-    return index.slots[slot] ?? [];
-  });
+    const bag = index.slots[slot];
+    if (bag) bags.push(bag);
+  }
+  return bags;
 }

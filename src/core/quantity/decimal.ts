@@ -57,9 +57,14 @@ export function digitsOf(value: Decimal): { digits: bigint; exponent: number } {
   return { digits: BigInt(value.slice(0, at)), exponent: Number(value.slice(at + 1)) };
 }
 
-/** −1, 0 or 1, exactly. */
+/** Doubles that differ by more than this share of the larger one stand in the order of the exact numbers. */
+const SURELY_APART = 1e-12;
+
+/** −1, 0 or 1, exactly; doubles only where they can't err, since they are quicker. */
 export function compare(a: Decimal, b: Decimal): number {
   if (a === b) return 0;
+  const [near, other] = [Number(a), Number(b)];
+  if (Math.abs(near - other) > SURELY_APART * Math.max(Math.abs(near), Math.abs(other))) return near < other ? -1 : 1;
   const x = digitsOf(a);
   const y = digitsOf(b);
   const exponent = Math.min(x.exponent, y.exponent);
