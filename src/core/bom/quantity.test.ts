@@ -48,3 +48,7 @@ void test('a point before three figures goes by the habit of the file, else piec
   assert.deepEqual(read('2.000'), [2, null, 'two-readings']);
   assert.deepEqual(read('1.234.567'), [1234567, null]);
 });
+
+void test('full-width figures count as others do', () => {
+  assert.deepEqual([read('１００'), read('x１２')], [[100, null], [12, null]]);
+});

@@ -1,4 +1,5 @@
 import type { Doubt } from '#core/part/doubt.ts';
+import { plainText } from '#core/quantity/plain-text.ts';
 import type { NumberHabit } from './number-habit.ts';
 
 export interface QuantityReading {
@@ -27,7 +28,7 @@ const MOST = 1e9;
  * `1.500` is 1500 or 1.5 by the habit of the file; without one, the reading that is whole pieces, with a doubt.
  */
 export function readQuantity(text: string, habit: NumberHabit = null): QuantityReading {
-  const cell = text.replace(/^'/, '').trim();
+  const cell = plainText(text).replace(/^'/, '').trim();
   if (BLANK.test(cell)) return NOTHING;
   const packs = TIMES.exec(cell);
   if (packs) return counted(Number(packs[1]) * Number(packs[2]), []);
@@ -61,7 +62,7 @@ function estimate(cell: string, habit: NumberHabit): QuantityReading {
 
 /** Whether a cell could stand in a column of quantities. */
 export function looksLikeQuantity(text: string): boolean {
-  const cell = text.trim();
+  const cell = plainText(text).trim();
   return [PLAIN, TIMES, RANGE].some((shape) => shape.test(cell)) || /^(?:approx|about|ca|circa|~|several|many|few|some|reel|strip|bag|full|rolle|viele|einige|etwa)\b/i.test(cell) || /^\d+\s*\+$/.test(cell);
 }
 

@@ -14,7 +14,7 @@ import { readQuantity } from './quantity.ts';
 import { MOST_REFS, readRefs, type RefsReading } from './refs.ts';
 import { cellsOf, kindByHeader, partFields, roleCells, type RoleCell } from './row-cells.ts';
 import { readMarks, type Rating } from './stock-marks.ts';
-import { whereOf } from './where.ts';
+import { bagDoubts, whereOf } from './where.ts';
 
 /** What a row is read with: its cells, what their columns mean, and the headings over it. */
 export interface RowSource {
@@ -68,7 +68,7 @@ export function readRow(source: RowSource): Outcome<ReadRow | null> {
     supplier: supplierOf(cells),
     ...(remark ? { remark } : {}),
     ...(alternates.length ? { alternates } : {}),
-    doubts: [...source.doubts, ...refs.doubts, ...quantity.doubts, ...marks.doubts, ...needDoubts(part, refs.refs, quantity.quantity, fitted.fitted), ...fitted.doubts, ...doubts],
+    doubts: [...source.doubts, ...refs.doubts, ...quantity.doubts, ...marks.doubts, ...needDoubts(part, refs.refs, quantity.quantity, fitted.fitted), ...fitted.doubts, ...bagDoubts({ bag }), ...doubts],
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Kind } from '#core/part/part.ts';
 import { KINDS } from '#core/part/part.ts';
+import { withoutControls } from '#core/quantity/plain-text.ts';
 import type { PartHints, ReadField } from '#core/part/hints.ts';
 import { isBlank, isLink } from './cell-shapes.ts';
 import type { ColumnGuess, ColumnRole } from './columns.ts';
@@ -18,9 +19,9 @@ export function roleCells(cells: readonly string[], columns: readonly ColumnGues
   });
 }
 
-/** A spreadsheet's guard (`'0805`, `="0805"`) is no part of the cell; line ends and runs of blanks are one blank; soft hyphens go. */
+/** A spreadsheet's guard (`'0805`, `="0805"`) is no part of the cell; line ends and runs of blanks are one blank; invisible marks go. */
 export function cleanCell(cell: string): string {
-  return cell.replace(/\\-|\u00ad/g, '').replace(/\s+/g, ' ').trim().replace(/^'(?=[\d+=@-])/, '').replace(/^="(.*)"$/, '$1');
+  return withoutControls(cell).replaceAll('\\-', '').replace(/\s+/g, ' ').trim().replace(/^'(?=[\d+=@-])/, '').replace(/^="(.*)"$/, '$1');
 }
 
 export function cellsOf(cells: readonly RoleCell[], role: ColumnRole): string[] {

@@ -1,3 +1,6 @@
+import type { Doubt } from '#core/part/doubt.ts';
+import { isNoBagNumber, MOST_NUMBER } from '#core/stock/bag-number.ts';
+import { plainText } from '#core/quantity/plain-text.ts';
 import { cellsOf, type RoleCell } from './row-cells.ts';
 
 /** Where a row of a stock list says that its bag is. */
@@ -22,4 +25,10 @@ export function whereOf(cells: readonly RoleCell[]): Where {
   const bag = bags[0] ?? locations[0] ?? null;
   const box = cellsOf(cells, 'box')[0] ?? null;
   return { location: bag ?? place ?? box, bag, box, place };
+}
+
+/** A bag by a number that no bag can have: it gets the next free one, and what is printed is kept as its place. */
+export function bagDoubts({ bag }: Pick<Where, 'bag'>): Doubt[] {
+  const text = plainText(bag ?? '').trim();
+  return isNoBagNumber(text) ? [{ field: 'location', code: 'bag-number', args: { text, most: MOST_NUMBER } }] : [];
 }

@@ -41,7 +41,9 @@ export type DoubtCode =
   | 'quote-unclosed' // {row}
   | 'encoding-guessed' // {taken}
   | 'cells-uneven' // {row, expected, received}
-  | 'number-taken'; // {number}
+  | 'number-taken' // {number}
+  | 'bag-number' // {text, most}: a number that no bag can have
+  | 'text-long'; // {length, most}: only the beginning was read
 
 /** What a reader was not sure of, on one field. `span` is [start, end) in the text that was read. */
 export interface Doubt {

@@ -1,10 +1,11 @@
-import type { Decimal } from '#core/quantity/decimal.ts';
-import { readCell, type Cell } from './cell.ts';
+import { decimal, type Decimal } from '#core/quantity/decimal.ts';
+import type { Cell } from './cell.ts';
+import { cellsOf } from './cells-of.ts';
 import { decideKind, type KindReading } from './decide-kind.ts';
 import type { Doubt } from './doubt.ts';
-import { READ_FIELDS, type PartHints } from './hints.ts';
+import type { PartHints } from './hints.ts';
 import type { Fact, FactKey, Facts, Kind, Part } from './part.ts';
-import { isDescription, settlePartNumber } from './part-number.ts';
+import { settlePartNumber } from './part-number.ts';
 import { settleVariant } from './settle-variant.ts';
 import { settleWords } from './settle-words.ts';
 import { settlePackage } from './settle-package.ts';
@@ -25,7 +26,7 @@ export interface PartReading {
  * `"4k7 1% 0805 resistor"` → resistor, 4700 ohm, ±1 %, 0805. `{ value: "100n" }` with `C1` → capacitor, 1e-7 F.
  */
 export function readPart(text: string, hints: PartHints = {}): PartReading {
-  const cells = cellsOf(text, hints);
+  const { cells, doubts } = cellsOf(text, hints);
   const reading = decideKind(cells, hints);
   const kind = refined(reading.kind, cells);
   const value = settleValue(kind, cells);
@@ -46,25 +47,15 @@ export function readPart(text: string, hints: PartHints = {}): PartReading {
     ...pack.facts,
     ...(partNumber ? [partNumber] : []),
     ...(maker ? [maker] : []),
+    ...pinsOfSocket(kind, pack.facts),
   ];
   const known = factTable(stated, decodedFacts(cells, kind));
   const variant = settleVariant(kind, cells, Object.values(known));
   const facts = variant ? { ...known, variant } : known;
   return {
     part: { kind, facts, text: text.trim() || joined(cells) },
-    doubts: [...kindDoubts(reading, kind, cells), ...value.doubts, ...ratings.doubts, ...pack.doubts],
+    doubts: [...doubts, ...kindDoubts(reading, kind, cells), ...value.doubts, ...ratings.doubts, ...pack.doubts],
   };
-}
-
-function cellsOf(text: string, hints: PartHints): Cell[] {
-  const { fields } = hints;
-  const given = fields ? READ_FIELDS.filter((field) => (fields[field] ?? '').trim() !== '') : [];
-  if (!fields || given.length === 0) return text.trim() === '' ? [] : [readCell('text', text)];
-  const cells = given.map((field) => readCell(field, fields[field] ?? ''));
-  // words under a header of part numbers are read as words
-  return cells.map((cell) =>
-    cell.field === 'partNumber' && isDescription(cell) ? readCell('text', fields['partNumber'] ?? '') : cell,
-  );
 }
 
 function joined(cells: readonly Cell[]): string {
@@ -88,6 +79,12 @@ function refined(kind: Kind, cells: readonly Cell[]): Kind {
   if (kind === 'potentiometer') return units.length > 0 && units.every((unit) => unit === 'V') ? 'varistor' : kind;
   const [first] = quantities;
   return first?.unit === 'ohm' && !units.includes('H') && (first.form !== 'rkm' || Number(first.value) >= 10) ? 'ferrite' : kind;
+}
+
+/** A socket for `DIP-28` has as many pins. */
+function pinsOfSocket(kind: Kind, facts: readonly Fact[]): Fact[] {
+  const pins = kind === 'connector' ? /^(?:DIP|PLCC)-(\d+)$/.exec(facts[0]?.value ?? '')?.[1] : undefined;
+  return pins === undefined ? [] : [{ key: 'pins', value: decimal(pins), unit: 'count', origin: 'stated' }];
 }
 
 function named(cells: readonly Cell[], kind: Kind): boolean {

@@ -81,11 +81,14 @@ function endOfWord(folded: string, i: number): number {
   return end - i <= 2 && ENDINGS.has(folded.slice(i, end)) && !isDigit(folded.charCodeAt(end)) ? end : 0;
 }
 
+/** letters; a longer run is no word */
+const LONGEST_WORD = 80;
+
 /** `metallschichtwiderstand` ends in a head that the table marks for it. */
 function compoundAt(folded: string, start: number): WordReading | null {
   let end = start;
-  while (end < folded.length && isLetter(folded.charCodeAt(end)) && !isCjk(folded.charCodeAt(end))) end++;
-  if (end - start < 6) return null;
+  while (end - start <= LONGEST_WORD && isLetter(folded.charCodeAt(end)) && !isCjk(folded.charCodeAt(end))) end++;
+  if (end - start < 6 || end - start > LONGEST_WORD) return null;
   for (const cut of [0, 1, 2]) {
     if (cut > 0 && !ENDINGS.has(folded.slice(end - cut, end))) continue;
     for (let i = start + 2; i < end - cut - 2; i++) {

@@ -28,6 +28,13 @@ const SAME: Readonly<Record<string, string>> = {
   '\u00ad': '\u00ad',
 };
 
+const CONTROLS = /\p{Cf}/gu;
+
+/** The text without marks that nobody sees (Unicode Cf: direction, joiners, soft hyphens, byte order): `"1\u202e0k\u200b"` → `"10k"`. */
+export function withoutControls(text: string): string {
+  return text.replace(CONTROLS, '');
+}
+
 /**
  * The same text in the characters that the readers know, one for one, so that places in it stay true: full-width forms,
  * the two micro and two ohm signs (U+00B5/U+03BC, U+2126/U+03A9), dashes and blanks. `"４．７ｋΩ"` → `"4.7kΩ"`.

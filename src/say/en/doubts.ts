@@ -29,6 +29,8 @@ const SENTENCES = {
   'quote-unclosed': (a) => ({ why: `A quote opens in row ${a['row']} and never closes; the row was cut at its delimiters.`, settle: 'Close the quote, or take it out.' }),
   'encoding-guessed': (a) => ({ why: `The file does not say its encoding; it was read as ${a['taken']}, and letters such as µ or Ω may be wrong.`, settle: 'Save the file as UTF-8.' }),
   'cells-uneven': (a) => ({ why: `Row ${a['row']} has ${a['received']} cells where the header has ${a['expected']}; some were joined again.`, settle: 'Put quotes around cells that hold the delimiter.' }),
+  'bag-number': (a) => ({ why: `'${a['text']}' is no number of a bag: those are whole, from 1 to ${a['most']}.`, settle: 'Correct it, or leave it out: the bag then gets the next free number.' }),
+  'text-long': (a) => ({ why: `A cell has ${a['length']} characters; only the first ${a['most']} were read.`, settle: 'Shorten the cell to what says the part.' }),
   'number-taken': (a) => ({ why: `The number ${a['number']} is taken by another bag.`, settle: 'Give another number.' }),
 } satisfies Record<DoubtCode, (args: Args) => DoubtWords>;
 
