@@ -303,7 +303,11 @@ void suite('commands in processes of their own', { concurrency: 2 }, () => {
     await refused(lab, ['backup', dump], /not there yet/);
     await refused(lab, ['restore', dump], /already holds something/);
     const again = home('again');
-    assert.match((await good(again, 'restore', dump)).said, /sound/);
+    const cooked = join(folder, 'cooked.jsonl');
+    writeFileSync(cooked, readFileSync(dump, 'utf8').replace(/"delta":(\d+)/, '"delta":1$1'));
+    await refused(again, ['restore', cooked], /backup/);
+    await refused(again, ['restore', join(folder, 'no-such-file')], /no-such-file/);
+    assert.match((await good(again, 'restore', dump)).said, /sound/, 'what was refused left nothing');
     assert.equal(await onHand(again, 1), 100);
     await refused(home('none'), ['restore', csv], /backup/);
     const third = home('third');

@@ -36,17 +36,15 @@ const heldBags = (tx: Tx) =>
   tx
     .selectFrom('bag')
     .innerJoin('part', 'part.id', 'bag.part')
-    .leftJoin(
-      (db) =>
-        db
-          .selectFrom('reservation')
-          .select((eb) => ['bag as of_bag', eb.fn.sum<number>('quantity').as('promised')])
-          .groupBy('bag')
-          .as('kept'),
-      (join) => join.onRef('kept.of_bag', '=', 'bag.id'),
-    )
     .selectAll('bag')
-    .select(['part.key as part_key', 'kept.promised']);
+    .select(['part.key as part_key'])
+    .select((eb) =>
+      eb
+        .selectFrom('reservation')
+        .select((of) => of.fn.sum<number>('reservation.quantity').as('promised'))
+        .whereRef('reservation.bag', '=', 'bag.id')
+        .as('promised'),
+    );
 
 type HeldRow = Awaited<ReturnType<ReturnType<typeof heldBags>['execute']>>[number];
 

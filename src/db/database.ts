@@ -1,8 +1,9 @@
 import { join } from 'node:path';
 import { readChange } from './change.ts';
 import type { Engine, EngineParts, Tx } from './engine.ts';
+import { followChanges } from './follow-changes.ts';
 import { homeFolder, homeTrouble } from './home.ts';
-import { migrate } from './migration.ts';
+import { migrate, refuseNewer } from './migration.ts';
 import { openPostgres } from './postgres.ts';
 import { Refused } from './refused.ts';
 import { openSqlite } from './sqlite.ts';
@@ -71,31 +72,27 @@ function checkedHome(home: string): string {
 }
 
 function labOf(parts: EngineParts): Lab {
-  const looks = new Set<() => void>();
   const change = (): Promise<number> => parts.read(readChange);
+  const followers = followChanges(change, (onMaybe) => parts.listen(onMaybe));
   return {
     engine: parts.engine,
     where: parts.where,
     async transact(fn) {
       const result = await writing(parts, async (tx) => {
         await parts.lock(tx);
+        await refuseNewer(tx);
         return parts.announce ? announced(parts.announce, tx, fn) : fn(tx);
       });
-      for (const look of looks) look();
+      followers.look();
       return result;
     },
     read: (fn) => parts.read(fn),
     change,
-    watch(onChange) {
-      const look = follow(change, onChange);
-      looks.add(look);
-      const stop = parts.listen(look);
-      return () => {
-        looks.delete(look);
-        stop();
-      };
+    watch: (onChange) => followers.watch(onChange),
+    close() {
+      followers.close();
+      return parts.close();
     },
-    close: () => parts.close(),
   };
 }
 
@@ -106,30 +103,4 @@ async function announced<T>(announce: (tx: Tx, change: number) => Promise<void>,
   const after = await readChange(tx);
   if (after !== before) await announce(tx, after);
   return value;
-}
-
-/** Turns "it may have changed" into rising numbers: one look at a time, none lost. */
-function follow(change: () => Promise<number>, onChange: (change: number) => void): () => void {
-  let last = -1;
-  let looking = false;
-  let again = false;
-  const run = async (): Promise<void> => {
-    do {
-      again = false;
-      const now = await change();
-      if (now > last) onChange(now);
-      last = Math.max(last, now);
-    } while (again);
-  };
-  const look = (): void => {
-    again = true;
-    if (looking) return;
-    looking = true;
-    // a lab that is being closed can't be asked any more, and needs no answer
-    void run()
-      .catch(() => {})
-      .finally(() => (looking = false));
-  };
-  look();
-  return look;
 }

@@ -1,11 +1,11 @@
-import { sql } from 'kysely';
+import { sql, type RawBuilder } from 'kysely';
 import type { Engine, Tx } from './engine.ts';
-import { knownSchema } from './migration.ts';
+import { knownSchema, schemaVersion, tableNames } from './migration.ts';
 import { Refused } from './refused.ts';
 import { chunks } from './rows.ts';
 import type { Schema } from './schema.ts';
 
-/** Tables in the order in which they may be filled: what is pointed at comes first; rows in an order that both engines give. */
+/** Tables in the order in which they may be filled, what is pointed at first; rows by their key, in an order that both engines give. */
 const TABLES = {
   act: ['change'],
   part: ['id'],
@@ -13,14 +13,14 @@ const TABLES = {
   box: ['name'],
   lot: ['id'],
   bag: ['id'],
-  movement: ['seq'],
-  bag_change: ['act', 'ord'],
   board: ['id'],
   revision: ['id'],
   line: ['id'],
   choice: ['board', 'demand'],
   build: ['id'],
   build_line: ['id'],
+  movement: ['seq'],
+  bag_change: ['act', 'ord'],
   reservation: ['build_line', 'bag'],
   kit_take: ['id'],
 } as const satisfies { readonly [Table in Exclude<keyof Schema, 'change'>]: readonly string[] };
@@ -37,20 +37,31 @@ interface Head {
 
 /**
  * The whole lab as JSON Lines, the same from either engine: a head, then `["bag", {…}]` for each row. Read it inside one
- * `lab.read`, so that it is one moment.
+ * `lab.read`, so that it is one moment. A lab whose schema is still an older one is written as it is.
  */
 export async function* dumpLab(tx: Tx, engine: Engine): AsyncGenerator<string> {
   const { number } = await tx.selectFrom('change').select('number').executeTakeFirstOrThrow();
-  const head: Head = { bagatelle: 'dump', schema: knownSchema(), change: number };
+  const head: Head = { bagatelle: 'dump', schema: await schemaVersion(tx, engine), change: number };
   yield JSON.stringify(head);
+  const there = await tableNames(tx, engine);
   for (const table of NAMES) {
-    for (let offset = 0; ; offset += ROWS_A_PAGE) {
-      const order = sql.join(TABLES[table].map((column) => ordered(column, engine)));
-      const { rows } =
-        await sql<object>`select * from ${sql.table(table)} order by ${order} limit ${ROWS_A_PAGE} offset ${offset}`.execute(tx);
-      for (const row of rows) yield JSON.stringify([table, sorted(row)]);
-      if (rows.length < ROWS_A_PAGE) break;
-    }
+    if (there.has(table)) for await (const row of rowsOf(tx, engine, table)) yield JSON.stringify([table, sorted(row)]);
+  }
+}
+
+type Row = Readonly<Record<string, string | number | null>>;
+
+/** Page by page; each goes on after the key of the last row of the one before. */
+async function* rowsOf(tx: Tx, engine: Engine, table: Table): AsyncGenerator<Row> {
+  const columns: readonly string[] = TABLES[table];
+  const key = sql.join(columns.map((column) => ordered(column, engine)));
+  for (let last: Row | null = null; ; ) {
+    const before: Row | null = last;
+    const after: RawBuilder<unknown> = before ? sql`where (${key}) > (${sql.join(columns.map((column) => before[column]))})` : sql``;
+    const { rows } = await sql<Row>`select * from ${sql.table(table)} ${after} order by ${key} limit ${ROWS_A_PAGE}`.execute(tx);
+    yield* rows;
+    last = rows.at(-1) ?? null;
+    if (rows.length < ROWS_A_PAGE) return;
   }
 }
 

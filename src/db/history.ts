@@ -1,4 +1,5 @@
 import type { Tx } from './engine.ts';
+import { grouped } from './rows.ts';
 
 /** One movement of a bag, for reading. */
 export interface BagEntry {
@@ -78,29 +79,45 @@ export async function readActs(
     .orderBy('act.change', 'desc')
     .limit(limit);
   const rows = await (before === undefined ? newest : newest.where('act.change', '<', before)).execute();
-  return Promise.all(
-    rows.map(async ({ id, happened_at, undone_by, movements, ...row }) => ({
-      act: id,
-      happenedAt: happened_at,
-      undoneBy: undone_by,
-      movements: movements ?? 0,
-      bags: await someBags(tx, id),
-      ...row,
-    })),
+  const bags = await someBags(
+    tx,
+    rows.map((row) => row.id),
   );
+  return rows.map(({ id, happened_at, undone_by, movements, ...row }) => ({
+    act: id,
+    happenedAt: happened_at,
+    undoneBy: undone_by,
+    movements: movements ?? 0,
+    bags: (bags.get(id) ?? []).map(({ number }) => number),
+    ...row,
+  }));
 }
 
-async function someBags(tx: Tx, act: string): Promise<number[]> {
+/** Numbers of the first few bags of each act. */
+async function someBags(tx: Tx, acts: readonly string[]): Promise<Map<string, { number: number }[]>> {
+  if (acts.length === 0) return new Map();
   const rows = await tx
-    .selectFrom('movement')
-    .innerJoin('bag', 'bag.id', 'movement.bag')
-    .select('bag.number')
-    .distinct()
-    .where('movement.act', '=', act)
-    .orderBy('bag.number')
-    .limit(SOME_BAGS)
+    .selectFrom((db) =>
+      db
+        .selectFrom('movement')
+        .innerJoin('bag', 'bag.id', 'movement.bag')
+        .select(['movement.act', 'bag.number'])
+        .select((eb) =>
+          eb.fn
+            .agg<number>('dense_rank')
+            .over((over) => over.partitionBy('movement.act').orderBy('bag.number'))
+            .as('place'),
+        )
+        .distinct()
+        .where('movement.act', 'in', acts)
+        .as('of_act'),
+    )
+    .select(['act', 'number'])
+    .where('place', '<=', SOME_BAGS)
+    .orderBy('act')
+    .orderBy('number')
     .execute();
-  return rows.map((row) => row.number);
+  return grouped(rows, (row) => row.act);
 }
 
 const ACT_START = /^[0-9a-f-]{4,36}$/i;

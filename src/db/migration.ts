@@ -1,5 +1,5 @@
 import { sql, type Kysely } from 'kysely';
-import type { Engine, EngineParts } from './engine.ts';
+import type { Engine, EngineParts, Tx } from './engine.ts';
 import { MIGRATIONS } from './migration-list.ts';
 import { Refused } from './refused.ts';
 import type { Schema } from './schema.ts';
@@ -29,18 +29,30 @@ export async function migrate(parts: EngineParts, migrations: readonly Migration
   for (let version = found + 1; version <= migrations.length; version++) await step(parts, migrations, version);
 }
 
-/** Number of the last migration that the database has seen; 0 for an empty one. */
-export async function schemaVersion(db: Kysely<Schema>, engine: Engine): Promise<number> {
+/** Refuses to go on in a writing transaction where a newer program has changed the schema since this one opened the lab. */
+export async function refuseNewer(tx: Tx): Promise<void> {
+  const found = await lastVersion(tx);
+  if (found > MIGRATIONS.length) throw new Refused('newer-schema', { found, known: MIGRATIONS.length });
+}
+
+async function lastVersion(db: Kysely<Schema>): Promise<number> {
+  const { rows } = await sql<{ version: number }>`select coalesce(max(version), 0) as version from schema_version`.execute(db);
+  return rows[0]?.version ?? 0;
+}
+
+/** Names of the tables that are there, whatever their schema is. */
+export async function tableNames(db: Kysely<Schema>, engine: Engine): Promise<Set<string>> {
   const known =
     engine === 'sqlite'
-      ? sql<{ found: number }>`select count(*) as found from sqlite_master where type = 'table' and name = 'schema_version'`
-      : sql<{
-          found: number;
-        }>`select count(*) as found from pg_tables where schemaname = current_schema() and tablename = 'schema_version'`;
+      ? sql<{ name: string }>`select name from sqlite_master where type = 'table'`
+      : sql<{ name: string }>`select tablename as name from pg_tables where schemaname = current_schema()`;
   const { rows } = await known.execute(db);
-  if (!rows[0]?.found) return 0;
-  const version = await sql<{ version: number }>`select coalesce(max(version), 0) as version from schema_version`.execute(db);
-  return version.rows[0]?.version ?? 0;
+  return new Set(rows.map(({ name }) => name));
+}
+
+/** Number of the last migration that the database has seen; 0 for an empty one. */
+export async function schemaVersion(db: Kysely<Schema>, engine: Engine): Promise<number> {
+  return (await tableNames(db, engine)).has('schema_version') ? lastVersion(db) : 0;
 }
 
 async function step(parts: EngineParts, migrations: readonly Migration[], version: number): Promise<void> {

@@ -1,10 +1,11 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { Kysely, PostgresDialect, sql } from 'kysely';
 import { Client, Pool, TypeOverrides } from 'pg';
 import type { EngineParts, Tx } from './engine.ts';
 import { Refused } from './refused.ts';
 import type { Schema } from './schema.ts';
+import { writeDump } from './write-dump.ts';
 
 const CHANNEL = 'bagatelle_change';
 const RETRY_MS = 1000;
@@ -26,20 +27,23 @@ function wholeNumber(text: string): number {
 /** The lab in a PostgreSQL: writers take turns on the one row of `change`, readers see one snapshot. */
 export function openPostgres(url: string, backups: string): EngineParts {
   const pool = new Pool({ connectionString: url, types, max: 6 });
-  pool.on('error', () => {}); // an idle connection that the server closed; the next query makes a new one
+  // an idle connection broke: the next query makes a new one, but whoever runs the lab should know
+  pool.on('error', (error) => process.emitWarning(error));
   const db = new Kysely<Schema>({ dialect: new PostgresDialect({ pool }) });
+  const read: EngineParts['read'] = (fn) =>
+    db.transaction().setIsolationLevel('repeatable read').setAccessMode('read only').execute(fn);
   return {
     engine: 'postgres',
     where: withoutPassword(url),
     writer: db,
     lock: takeTurn,
-    read: (fn) => db.transaction().setIsolationLevel('repeatable read').setAccessMode('read only').execute(fn),
+    read,
     isBusy: () => false,
     listen: (onMaybe) => listen(url, onMaybe),
     async announce(tx, change) {
       await sql`select pg_notify(${CHANNEL}, ${String(change)})`.execute(tx);
     },
-    backup: (label) => backupInto(db, backups, label),
+    backup: (label) => backupInto(read, backups, label),
     close: () => db.destroy(),
   };
 }
@@ -90,19 +94,11 @@ function listen(url: string, onMaybe: () => void): () => void {
   };
 }
 
-/** All rows of all tables as JSON Lines, whatever their schema was: enough to go back by hand or with an older program. */
-async function backupInto(db: Kysely<Schema>, folder: string, label: string): Promise<void> {
+/** A dump as `backup` writes it and `restore` reads it, of one moment, before the schema changes. */
+async function backupInto(read: EngineParts['read'], folder: string, label: string): Promise<void> {
   mkdirSync(folder, { recursive: true });
-  const tables = await sql<{
-    name: string;
-  }>`select tablename as name from pg_tables where schemaname = current_schema() order by 1`.execute(db);
-  const lines: string[] = [];
-  for (const { name } of tables.rows) {
-    const { rows } = await sql`select * from ${sql.table(name)}`.execute(db);
-    for (const row of rows) lines.push(JSON.stringify([name, row]));
-  }
   const stamp = new Date().toISOString().replaceAll(/[:.]/g, '-');
-  writeFileSync(join(folder, `${label}-${stamp}.jsonl`), `${lines.join('\n')}\n`);
+  await read((tx) => writeDump(tx, 'postgres', join(folder, `${label}-${stamp}.jsonl`)));
 }
 
 function withoutPassword(url: string): string {

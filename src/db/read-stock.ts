@@ -47,17 +47,15 @@ const bagRows = (tx: Tx) =>
   tx
     .selectFrom('bag')
     .innerJoin('part', 'part.id', 'bag.part')
-    .leftJoin(
-      (db) =>
-        db
-          .selectFrom('reservation')
-          .select((eb) => ['bag as of_bag', eb.fn.sum<number>('quantity').as('promised')])
-          .groupBy('bag')
-          .as('kept'),
-      (join) => join.onRef('kept.of_bag', '=', 'bag.id'),
-    )
     .selectAll('bag')
-    .select(['part.code', 'part.kind', 'kept.promised']);
+    .select(['part.code', 'part.kind'])
+    .select((eb) =>
+      eb
+        .selectFrom('reservation')
+        .select((of) => of.fn.sum<number>('reservation.quantity').as('promised'))
+        .whereRef('reservation.bag', '=', 'bag.id')
+        .as('promised'),
+    );
 
 type BagRow = Awaited<ReturnType<ReturnType<typeof bagRows>['execute']>>[number];
 

@@ -11,12 +11,13 @@ import { backupLab, restoreFile } from '#db/backup.ts';
 import { takeChange } from '#db/change.ts';
 import { checkLab } from '#db/check.ts';
 import { dumpLab } from '#db/dump.ts';
+import { readActs } from '#db/history.ts';
 import { postMovements } from '#db/ledger.ts';
 import { readBuilds } from '#db/read-builds.ts';
 import { readStock } from '#db/read-stock.ts';
 import { Refused } from '#db/refused.ts';
 import type { Lab, Tx } from '#db/database.ts';
-import { act, bagOf, did, fill, resistor, row, withLab, type Store } from './lab.ts';
+import { act, bagOf, did, fill, refusedBy, resistor, row, withLab, type Store } from './lab.ts';
 
 async function linesOf(lab: Lab): Promise<string[]> {
   return lab.read((tx) => Array.fromAsync(dumpLab(tx, lab.engine)));
@@ -115,6 +116,24 @@ export function keepingSuite(store: Store): void {
     );
   });
 
+  rule('a movement for a build names a line that is there', async (lab) => {
+    const received = await fill(lab, 50);
+    const { id } = await bagOf(lab, 1);
+    const astray = { bag: id, delta: -1, sureDelta: -1, buildLine: 'no line' };
+    await assert.rejects(lab.transact((tx) => postMovements(tx, received, 2, [astray])));
+    assert.equal((await bagOf(lab, 1)).onHand, 50);
+  });
+
+  rule('the acts of a page come with the first few bags of each', async (lab) => {
+    await fill(lab, ...Array.from({ length: 12 }, (_, at) => at + 1));
+    await did(act(lab, pick, { bag: 12, quantity: 1 }));
+    const acts = await lab.read((tx) => readActs(tx, { limit: 10 }));
+    assert.deepEqual(acts.map(({ kind, movements, bags }) => [kind, movements, bags]), [
+      ['picked', 1, [12]],
+      ['received', 12, [1, 2, 3, 4, 5, 6, 7, 8]],
+    ]);
+  });
+
   rule('no bag goes below zero, whatever code asks for it', async (lab) => {
     const received = await fill(lab, 50);
     const { id } = await bagOf(lab, 1);
@@ -184,5 +203,8 @@ export function keepingSuite(store: Store): void {
       await takeChange(tx);
     });
     await assert.rejects(again(), (error) => error instanceof Refused && error.refusal.code === 'newer-schema');
+    const before = await lab.change();
+    await refusedBy(act(lab, pick, { bag: 1, quantity: 1 }), 'newer-schema');
+    assert.equal(await lab.change(), before, 'nor by a process that had opened it before');
   });
 }

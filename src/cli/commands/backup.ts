@@ -1,10 +1,9 @@
-import { dumpLab } from '#db/dump.ts';
+import { backupLab } from '#db/backup.ts';
 import { cliText } from '#say/en/cli.ts';
 import { oneWord } from '../bag-words.ts';
-import { defineCommand, ENDED, refused } from '../command.ts';
+import { defineCommand, ENDED } from '../command.ts';
 import { withLab } from '../lab.ts';
 import { withProgress } from '../progress.ts';
-import { writeFile } from '../write-file.ts';
 
 export const command = defineCommand({
   name: 'backup',
@@ -15,11 +14,8 @@ export const command = defineCommand({
   async run({ words, terminal }) {
     const file = oneWord(words, 'FILE');
     if (!file.ok) return file.ending;
-    const written = await withLab((lab) =>
-      withProgress(terminal, cliText('backing-up'), () => lab.read((tx) => writeFile(file.value, dumpLab(tx, lab.engine)))),
-    );
-    if (!written.ok) return refused(written.refusal);
-    terminal.say(cliText('backed-up', { file: file.value, rows: written.value.lines - 1 }));
+    const lines = await withLab((lab) => withProgress(terminal, cliText('backing-up'), () => backupLab(lab, file.value)));
+    terminal.say(cliText('backed-up', { file: file.value, rows: lines - 1 }));
     return ENDED;
   },
 });

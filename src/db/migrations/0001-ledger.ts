@@ -105,7 +105,7 @@ export const ledger: Migration = {
 };
 
 /** Rows of the table are added, never changed nor removed: a mistake is undone by its opposite. */
-function appendOnly(engine: 'sqlite' | 'postgres', table: string): string[] {
+export function appendOnly(engine: 'sqlite' | 'postgres', table: string): string[] {
   const why = `${table} is append-only: a mistake is undone by its opposite`;
   if (engine === 'sqlite') {
     return ['update', 'delete'].map(
