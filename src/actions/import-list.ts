@@ -12,7 +12,7 @@ import { begin } from './begin.ts';
 import { MOST, quantityTrouble } from './checks.ts';
 import type { ImportInput, ImportResult } from './inputs.ts';
 import { newPart } from './part-key.ts';
-import { planImport, type ImportPlan, type PlannedBag } from './plan-import.ts';
+import { clashOf, planImport, type ImportPlan, type PlannedBag } from './plan-import.ts';
 
 /** What an import would do with the lab as it is now; writes nothing. */
 export async function previewImport(tx: Tx, input: Pick<ImportInput, 'rows' | 'box'>): Promise<ImportPlan> {
@@ -22,8 +22,8 @@ export async function previewImport(tx: Tx, input: Pick<ImportInput, 'rows' | 'b
 /** Makes a list real: parts, bags and what they hold, in one act that can be taken back whole while nothing else touched it. */
 export const importList: Action<ImportInput, ImportResult> = action('importList', async (tx, clock, who, input) => {
   const plan = planImport(input.rows, await takenNumbers(tx), input.box ?? null);
-  const clash = plan.clashes[0];
-  if (clash) return refuse('number-taken', { number: clash.number, row: clash.row, more: plan.clashes.length - 1 });
+  const clash = clashOf(plan);
+  if (clash) return { ok: false, refusal: clash };
   if (plan.bags.length === 0) return refuse('nothing-to-do');
   const tooMany = plan.bags.find((bag) => bag.quantity > MOST);
   const trouble = tooMany ? quantityTrouble('quantity', tooMany.quantity, 0) : null;

@@ -1,4 +1,5 @@
 import type { ReadRow } from '#core/bom/bom.ts';
+import type { Refusal } from '#core/stock/refusal.ts';
 import { nextNumber } from './bag-numbers.ts';
 import { partKey } from './part-key.ts';
 
@@ -23,30 +24,46 @@ export interface PlannedBag {
   readonly toCount: boolean;
   readonly box: string | null;
   readonly place: string | null;
+  /** what the bag is called: the words of its part, with what the list remarks of it */
+  readonly text: string;
   readonly key: string;
 }
 
 const WHOLE = /^0*([1-9]\d{0,11})$/;
 
 /**
- * Plans a stock list: a location that is a whole number is the bag's number, any other is its place; rows without a number get
- * the next ones after all that are taken. Pure, so that a dry run shows just what would be done.
+ * Plans a stock list: what names a bag is its number where it is whole, else a part of its place; rows without a number get the
+ * next ones after all that are taken. `box` is for rows that name none. Pure, so that a dry run shows just what would be done.
  */
 export function planImport(rows: readonly ReadRow[], taken: ReadonlySet<number>, box: string | null): ImportPlan {
-  const parts = rows.filter((row) => row.part.kind !== 'not-a-part');
+  const parts = rows.filter(isBag);
   const stated = statedNumbers(parts, taken);
   let next = Math.max(nextNumber(taken), nextNumber(stated.numbers.values()));
   const bags = parts.map((row): PlannedBag => {
     const stands = stated.numbers.get(row);
-    const place = stands === undefined && row.location?.trim() ? row.location.trim() : null;
-    return { row, number: stands ?? next++, box, place, key: partKey(row.part), ...amount(row) };
+    const place = [stands === undefined ? nameOf(row) : null, row.place?.trim()].filter(Boolean).join(', ') || null;
+    return { row, number: stands ?? next++, box: row.box?.trim() || box, place, text: textOf(row), key: partKey(row.part), ...amount(row) };
   });
   return {
     bags,
-    skipped: rows.filter((row) => row.part.kind === 'not-a-part').map((row) => row.row),
+    skipped: rows.filter((row) => !isBag(row)).map((row) => row.row),
     clashes: stated.clashes,
     duplicates: duplicates(bags),
   };
+}
+
+/** A row that was a bag of a lab is one, whatever it holds. */
+function isBag({ part, kept }: ReadRow): boolean {
+  return part.kind !== 'not-a-part' || kept !== undefined;
+}
+
+/** What names the bag: a row that tells apart bag and place says it, any other has its location alone. */
+function nameOf({ bag, location }: ReadRow): string | null {
+  return (bag === undefined ? location : bag)?.trim() || null;
+}
+
+function textOf({ part, remark }: ReadRow): string {
+  return remark && !part.text.includes(remark) ? [part.text, remark].filter(Boolean).join('; ') : part.text;
 }
 
 function statedNumbers(rows: readonly ReadRow[], taken: ReadonlySet<number>) {
@@ -54,7 +71,7 @@ function statedNumbers(rows: readonly ReadRow[], taken: ReadonlySet<number>) {
   const clashes: { row: number; number: number; with: number | null }[] = [];
   const seen = new Map<number, number>();
   for (const row of rows) {
-    const digits = WHOLE.exec(row.location?.trim() ?? '')?.[1];
+    const digits = WHOLE.exec(nameOf(row) ?? '')?.[1];
     if (digits === undefined) continue;
     const number = Number(digits);
     const earlier = seen.get(number);
@@ -67,7 +84,8 @@ function statedNumbers(rows: readonly ReadRow[], taken: ReadonlySet<number>) {
 }
 
 function amount(row: ReadRow): Pick<PlannedBag, 'quantity' | 'sure' | 'toCount'> {
-  const estimate = row.doubts.find((doubt) => doubt.code === 'quantity-estimate');
+  if (row.kept) return { quantity: row.quantity ?? 0, sure: row.kept.sure, toCount: row.kept.toCount || row.quantity === null };
+  const estimate = row.doubts.find(({ field, code }) => field === 'quantity' && (code === 'quantity-estimate' || code === 'two-readings'));
   const stated = row.quantity ?? Number(estimate?.args['taken'] ?? Number.NaN);
   if (!Number.isSafeInteger(stated) || stated < 0) return { quantity: 0, sure: 0, toCount: true };
   return { quantity: stated, sure: estimate ? 0 : stated, toCount: false };
@@ -82,4 +100,18 @@ function duplicates(bags: readonly PlannedBag[]): ImportPlan['duplicates'] {
     else found.push({ row: row.row, of });
   }
   return found;
+}
+
+/** numbers named at once */
+const MOST_NAMED = 20;
+
+/** The refusal of a list whose numbers are taken: all of them, up to so many; null where none is. */
+export function clashOf({ clashes }: ImportPlan): Refusal | null {
+  const [first, ...others] = clashes;
+  if (!first) return null;
+  const named = others.slice(0, MOST_NAMED - 1).map(({ row, number }) => `${number} (row ${row})`);
+  return {
+    code: 'number-taken',
+    args: { number: first.number, row: first.row, more: others.length - named.length, ...(named.length ? { others: named.join(', ') } : {}) },
+  };
 }

@@ -172,7 +172,8 @@ void test('all cells that can not be are told at once', () => {
 });
 
 void test('a correction of a column that is not there is told', () => {
-  assert.deepEqual(read('Ref,Value\nR1,10k\n', '2=value, 9=box, tray=place').strangers, ['9', 'tray']);
+  const reading = readFile(bytes('Ref,Value\nR1,10k\n'), 'lamp.csv', parseColumnChoice('2=value, tray=place') ?? undefined);
+  assert.equal(reading.ok ? '' : refusalText(reading.refusal), "lamp.csv has no column 'tray'. Its columns: 1 'Ref', 2 'Value'.");
 });
 
 void test('refused in one line that names file, row and column', () => {

@@ -10,8 +10,6 @@ export interface FileReading {
   /** what the columns of the largest table were taken for */
   readonly columns: readonly ColumnGuess[];
   readonly notes: readonly FileNote[];
-  /** what a correction of the columns names that is none of them */
-  readonly strangers: readonly string[];
 }
 
 /** What is to know of the file as a whole. */
@@ -31,8 +29,15 @@ export function readFile(bytes: Uint8Array, fileName: string, told?: ReadonlyMap
   const read = readParts(tables, { ...(told ? { told } : {}), ...(encodingGuessed ? { encodingGuessed: encoding } : {}) });
   if (!read.ok) return refuse(read.refusal.code, { file: fileName, ...read.refusal.args });
   const { rows, columns, strangers } = read.value;
-  if (rows.length === 0 && strangers.length === 0) return refuse('file-no-table', { file: fileName, why: 'no row in it names a part' });
-  return done({ rows, columns, notes: notesOf(tables.length, encodingGuessed ? encoding : null), strangers });
+  const [stranger] = strangers;
+  if (stranger !== undefined) return refuse('no-such-column', { file: fileName, column: stranger, columns: namesOf(columns) });
+  if (rows.length === 0) return refuse('file-no-table', { file: fileName, why: 'no row in it names a part' });
+  return done({ rows, columns, notes: notesOf(tables.length, encodingGuessed ? encoding : null) });
+}
+
+/** `1 'Bag', 2 'What'`; a column without a header is its number alone. */
+function namesOf(columns: readonly ColumnGuess[]): string {
+  return columns.map(({ column, header }) => (header ? `${column} '${header}'` : String(column))).join(', ');
 }
 
 function notesOf(tables: number, guessed: string | null): FileNote[] {

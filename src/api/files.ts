@@ -98,7 +98,8 @@ export const Imported = z
   .openapi('Imported');
 
 interface BagToBe {
-  readonly row: { readonly row: number; readonly part: { readonly kind: string; readonly text: string } };
+  readonly row: { readonly row: number; readonly part: { readonly kind: string } };
+  readonly text: string;
   readonly number: number;
   readonly quantity: number;
   readonly sure: number;
@@ -108,15 +109,15 @@ interface BagToBe {
 }
 
 /** A bag that an import would make, as it crosses the wire. */
-export function plannedBag({ row, number, quantity, sure, toCount, box, place }: BagToBe): PlannedBag {
+export function plannedBag({ row, text, number, quantity, sure, toCount, box, place }: BagToBe): PlannedBag {
   return {
     row: row.row,
     bag: number,
-    quantity: toCount ? null : quantity,
+    quantity: toCount && quantity === 0 ? null : quantity,
     sure,
     box,
     place,
     kind: row.part.kind,
-    text: row.part.text,
+    text,
   };
 }

@@ -42,6 +42,7 @@ export const STATUS = {
   'file-no-table': 422,
   'file-binary': 422,
   'file-too-large': 413,
+  'no-such-column': 422,
   'too-many-columns': 422,
   'cell-too-long': 422,
   'too-many-refs': 422,

@@ -1,4 +1,5 @@
 import type { Bom } from '#actions/plan-builds.ts';
+import type { ColumnRole } from '#core/bom/columns.ts';
 import type { Outcome } from '#core/stock/refusal.ts';
 import { readBoard } from '#db/boards.ts';
 import type { Lab } from '#db/database.ts';
@@ -14,9 +15,9 @@ export interface NamedBom extends Bom {
 
 /**
  * The BOM of a word: a file where there is one, else a saved board. A file whose name is that of a board is put with the
- * choices that were made for the board.
+ * choices that were made for the board. `told` corrects what the columns of a file mean.
  */
-export async function namedBom(lab: Lab, word: string, revision?: string): Promise<Outcome<NamedBom>> {
+export async function namedBom(lab: Lab, word: string, revision?: string, told?: ReadonlyMap<string, ColumnRole>): Promise<Outcome<NamedBom>> {
   if (!existsSync(word)) {
     const board = await lab.read((tx) => readBoard(tx, word, revision));
     if (!board)
@@ -29,7 +30,7 @@ export async function namedBom(lab: Lab, word: string, revision?: string): Promi
     const { name } = board.board;
     return { ok: true, value: { name, board: name, revision: board.revision.name, rows: board.lines, choices: board.choices } };
   }
-  const read = await readPath(word);
+  const read = await readPath(word, told);
   if (!read.ok) return read;
   const name = nameOfFile(word);
   const board = await lab.read((tx) => readBoard(tx, name));

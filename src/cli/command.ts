@@ -1,3 +1,4 @@
+import { refusalText } from '#say/en/refusals.ts';
 import type { Refusal } from '#core/stock/refusal.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -40,8 +41,9 @@ export function defineCommand<const O extends Options>(command: Command<O>): Com
 
 export const ENDED: Ending = { status: 0 };
 
-/** The command could not: its refusal is said on stderr. Null where the command has said it itself. */
+/** The command could not: its refusal is said on stderr. Null where the command has said it itself. A column that is not there is wrong usage. */
 export function refused(refusal: Refusal | null): Ending {
+  if (refusal?.code === 'no-such-column') return wrongUsage(refusalText(refusal));
   return { status: 1, refusal };
 }
 

@@ -6,14 +6,16 @@ import { planBuild, wishTrouble } from '#actions/plan-build.ts';
 import { planOpen, type Wish } from '#actions/plan-open.ts';
 import { reserveBom } from '#actions/reserve-bom.ts';
 import { reservePlanned } from '#actions/reserve-planned.ts';
+import type { ColumnRole } from '#core/bom/columns.ts';
 import type { Outcome } from '#core/stock/refusal.ts';
 import type { Lab } from '#db/database.ts';
 import { cliText } from '#say/en/cli.ts';
 import { warningText } from '#say/en/warnings.ts';
-import { namedBom } from './bom-words.ts';
+import { namedBom, type NamedBom } from './bom-words.ts';
 import { keepBoard } from './keep-board.ts';
 import type { Shown } from './kit-answers.ts';
 import { clock, who } from './lab.ts';
+import { tellDoubtedRows } from './reading-words.ts';
 import type { Terminal } from './terminal.ts';
 import { BOARDS, readWhole } from './whole.ts';
 import type { WriteOptions } from './write-act.ts';
@@ -24,6 +26,7 @@ interface KitOptions extends WriteOptions {
   readonly due?: string;
   readonly name?: string;
   readonly 'no-spares'?: true;
+  readonly anyway?: true;
 }
 
 /** What a call of `kit` works with. */
@@ -31,6 +34,8 @@ export interface KitCall {
   readonly lab: Lab;
   readonly terminal: Terminal;
   readonly options: KitOptions;
+  /** what a person says that the columns of a file mean */
+  readonly told?: ReadonlyMap<string, ColumnRole>;
 }
 
 const PRIORITIES = { least: 0, most: 999 };
@@ -48,11 +53,19 @@ export function readWanted({ boards = '1', priority, due }: KitOptions): Outcome
   return trouble ? { ok: false, refusal: trouble } : { ok: true, value: wanted };
 }
 
+/** The BOM of a word, after what is doubtful in it was said. */
+async function bomOf({ lab, terminal, told }: KitCall, word: string): Promise<Outcome<NamedBom>> {
+  const bom = await namedBom(lab, word, undefined, told);
+  if (bom.ok) tellDoubtedRows(terminal, bom.value.rows);
+  return bom;
+}
+
 /** Plans BOMs beside all planned builds; nothing is written. Without a BOM it is the plan of those. */
-export async function planWords({ lab, options }: KitCall, words: readonly string[], wanted: Wanted): Promise<Outcome<Shown>> {
+export async function planWords(call: KitCall, words: readonly string[], wanted: Wanted): Promise<Outcome<Shown>> {
+  const { lab, options } = call;
   const wishes: Wish[] = [];
   for (const word of words) {
-    const bom = await namedBom(lab, word);
+    const bom = await bomOf(call, word);
     if (!bom.ok) return bom;
     wishes.push({ ...bom.value, ...wanted, name: options.name ?? bom.value.name });
   }
@@ -69,7 +82,7 @@ export async function planKept({ lab, options }: KitCall, build: string): Promis
 /** Keeps a build of a BOM as planned. */
 export async function keepWord(call: KitCall, word: string, wanted: Wanted): Promise<Outcome<Shown>> {
   const { lab, terminal, options } = call;
-  const bom = await namedBom(lab, word);
+  const bom = await bomOf(call, word);
   if (!bom.ok) return bom;
   const board = await keepBoard(lab, terminal, bom.value, word);
   if (!board.ok) return board;
@@ -82,11 +95,12 @@ export async function keepWord(call: KitCall, word: string, wanted: Wanted): Pro
 }
 
 /** Promises a BOM what it gets. */
-export async function reserveWord({ lab, terminal, options }: KitCall, word: string, wanted: Wanted): Promise<Outcome<Shown>> {
-  const bom = await namedBom(lab, word);
+export async function reserveWord(call: KitCall, word: string, wanted: Wanted): Promise<Outcome<Shown>> {
+  const { lab, terminal, options } = call;
+  const bom = await bomOf(call, word);
   const of = bom.ok && bom.value.board === undefined ? { rows: bom.value.rows } : { board: word };
   const name = options.name === undefined ? {} : { name: options.name };
-  const input = { ...told(options), ...sparesOf(options), ...wanted, of, ...name };
+  const input = { ...told(options), ...sparesOf(options), ...anyway(options), ...wanted, of, ...name };
   const outcome = await reserveBom(lab, followStock(lab), clock, who(), input, () => Promise.resolve(bom));
   if (!outcome.ok) return outcome;
   const { planned, all, result } = outcome.value;
@@ -96,7 +110,7 @@ export async function reserveWord({ lab, terminal, options }: KitCall, word: str
 
 /** Promises a planned build what it gets. */
 export async function reserveKept({ lab, terminal, options }: KitCall, build: string): Promise<Outcome<Shown>> {
-  const outcome = await reservePlanned(lab, followStock(lab), clock, who(), { ...told(options), ...sparesOf(options), build });
+  const outcome = await reservePlanned(lab, followStock(lab), clock, who(), { ...told(options), ...sparesOf(options), ...anyway(options), build });
   if (!outcome.ok) return outcome;
   const { planned, all, result } = outcome.value;
   tellReserved(terminal, result);
@@ -109,6 +123,10 @@ function told({ id, note }: KitOptions): ActInput {
 
 function sparesOf(options: KitOptions): { readonly spares: boolean } {
   return { spares: !options['no-spares'] };
+}
+
+function anyway(options: KitOptions): { readonly anyway?: true } {
+  return options.anyway ? { anyway: true } : {};
 }
 
 function tellReserved(terminal: Terminal, result: ReserveKitResult): void {

@@ -27,6 +27,8 @@ export interface Deed<Input, Result> {
   readonly action: Action<Input, Result>;
   readonly input: (told: ActInput) => NoInfer<Input>;
   readonly tell: (result: Result) => readonly string[];
+  /** what machines get, where it is more than the result */
+  readonly json?: (result: Result) => object;
 }
 
 /** Performs one act in the lab of the surroundings, and tells it. */
@@ -48,7 +50,7 @@ export async function writeActIn<Input extends ActInput, Result extends Done>(
   const told: ActInput = { id: options.id ?? randomUUID(), ...(options.note !== undefined && { note: options.note }) };
   const outcome = await perform(lab, deed.action, clock, who(), deed.input(told));
   if (!outcome.ok) return refused(outcome.refusal);
-  tellDone(terminal, options, outcome.value, deed.tell);
+  tellDone(terminal, options, outcome.value, deed);
   return ENDED;
 }
 
@@ -56,9 +58,9 @@ function tellDone<Result extends Done>(
   terminal: Terminal,
   options: WriteOptions,
   result: Result,
-  tell: (result: Result) => readonly string[],
+  { tell, json = (same) => same }: Pick<Deed<never, Result>, 'tell' | 'json'>,
 ): void {
-  if (options.json) terminal.out(JSON.stringify(result));
+  if (options.json) terminal.out(JSON.stringify(json(result)));
   else for (const line of tell(result)) terminal.out(line);
   for (const warning of result.warnings) terminal.say(warningText(warning));
   if (result.repeat) terminal.say(cliText('did-repeat'));

@@ -1,6 +1,7 @@
 import type { Outcome } from '#core/stock/refusal.ts';
 import { cliText } from '#say/en/cli.ts';
 import { oneWord } from '../bag-words.ts';
+import { columnChoice, COLUMNS_OPTION } from '../column-words.ts';
 import { defineCommand, ENDED, refused, wrongUsage } from '../command.ts';
 import { tellInShort, tellKits, writeKits, type Shown } from '../kit-answers.ts';
 import { keepWord, planKept, planWords, readWanted, reserveKept, reserveWord, type KitCall } from '../kit-asked.ts';
@@ -21,8 +22,10 @@ export const command = defineCommand({
     due: { type: 'word', value: 'YYYY-MM-DD', say: 'of equal priority, the earlier date comes first' },
     keep: { type: 'switch', say: 'keep it as a planned build: every plan reckons with it, nothing is promised' },
     reserve: { type: 'switch', say: 'promise the bags to this build' },
+    anyway: { type: 'switch', say: 'with --reserve: promise the pieces even where not one board can be built' },
     build: { type: 'word', value: 'BUILD', say: 'a build that was kept as planned' },
     name: { type: 'word', value: 'NAME', say: 'name of the build: that of the BOM unless said' },
+    columns: COLUMNS_OPTION,
     'no-spares': { type: 'switch', say: 'not a piece above the need' },
     ...WRITE_OPTIONS,
   },
@@ -35,8 +38,10 @@ export const command = defineCommand({
     if (one && !one.ok) return one.ending;
     const wanted = readWanted(options);
     if (!wanted.ok) return refused(wanted.refusal);
+    const told = columnChoice(options.columns);
+    if (!told.ok) return told.ending;
     return withLab(async (lab) => {
-      const call = { lab, terminal, options };
+      const call = { lab, terminal, options, ...(told.value && { told: told.value }) };
       const planned = await withProgress(terminal, cliText('planning'), () => {
         if (build !== undefined) return ofBuild(call, build, reserve === true);
         if (!one) return planWords(call, words, wanted.value);

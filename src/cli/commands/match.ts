@@ -5,26 +5,34 @@ import { sayBecause } from '#say/en/because.ts';
 import { cliText } from '#say/en/cli.ts';
 import { oneWord } from '../bag-words.ts';
 import { namedBom } from '../bom-words.ts';
+import { columnChoice, COLUMNS_OPTION } from '../column-words.ts';
 import { defineCommand, ENDED, JSON_OPTION, refused } from '../command.ts';
 import { LINE_COLUMNS } from '../kit-tables.ts';
 import { withLab } from '../lab.ts';
 import { withProgress } from '../progress.ts';
+import { tellDoubtedRows } from '../reading-words.ts';
 import { tableLines } from '../table.ts';
 import { BOARDS, readWhole } from '../whole.ts';
 
 export const command = defineCommand({
   name: 'match',
   summary: 'Put a BOM against the bags: what serves, what is to check, what is missing.',
-  usage: 'bagatelle match BOM [--boards N]      (a BOM is a file, or a board that the lab keeps)',
+  usage: 'bagatelle match BOM [--boards N] [--columns "2=value"]      (a BOM is a file, or a board that the lab keeps)',
   example: 'bagatelle match blinker.csv --boards 3',
-  options: { boards: { type: 'word', value: 'N', say: 'for so many boards: 1 unless said' }, json: JSON_OPTION },
+  options: {
+    boards: { type: 'word', value: 'N', say: 'for so many boards: 1 unless said' },
+    columns: COLUMNS_OPTION,
+    json: JSON_OPTION,
+  },
   async run({ words, options, terminal }) {
     const bomWord = oneWord(words, 'BOM');
     if (!bomWord.ok) return bomWord.ending;
     const boards = readWhole(options.boards ?? '1', '--boards', BOARDS);
     if (!boards.ok) return refused(boards.refusal);
+    const told = columnChoice(options.columns);
+    if (!told.ok) return told.ending;
     return withLab(async (lab) => {
-      const bom = await namedBom(lab, bomWord.value);
+      const bom = await namedBom(lab, bomWord.value, undefined, told.value);
       if (!bom.ok) return refused(bom.refusal);
       const planned = await withProgress(terminal, cliText('planning'), async () =>
         planBom(await followStock(lab).current(), bom.value, boards.value, { spares: false }),
@@ -32,6 +40,7 @@ export const command = defineCommand({
       const answers = planned.lines.map((line) => lineAnswer(line, sayBecause));
       if (options.json) for (const answer of answers) terminal.out(JSON.stringify(answer));
       else for (const line of tableLines(answers, LINE_COLUMNS, terminal.columns)) terminal.out(line);
+      tellDoubtedRows(terminal, bom.value.rows);
       terminal.say(cliText('match-sum', countVerdicts(answers)));
       return ENDED;
     });

@@ -1,11 +1,10 @@
 import { tellRow } from '#actions/tell-row.ts';
 import type { ReadRow } from '#core/bom/bom.ts';
-import { cliText } from '#say/en/cli.ts';
-import { doubtText } from '#say/en/doubts.ts';
 import { oneWord } from '../bag-words.ts';
 import { columnChoice, COLUMNS_OPTION } from '../column-words.ts';
 import { defineCommand, ENDED, JSON_OPTION, refused } from '../command.ts';
 import { writeRefs } from '../kit-tables.ts';
+import { tellColumns, tellDoubts } from '../reading-words.ts';
 import { readPath } from '../read-path.ts';
 import { tableLines, type ColumnOf } from '../table.ts';
 
@@ -14,7 +13,7 @@ const COLUMNS: readonly ColumnOf<ReadRow>[] = [
   { head: 'refs', cell: (row) => writeRefs(row.refs) || '–' },
   { head: 'quantity', cell: (row) => row.quantity, right: true },
   { head: 'kind', cell: (row) => (row.fitted ? row.part.kind : `${row.part.kind}, not fitted`) },
-  { head: 'location', cell: (row) => row.location },
+  { head: 'location', cell: ({ location, box, place }) => [...new Set([location, box, place])].filter(Boolean).join(' · ') || null },
   { head: 'text', cell: (row) => row.part.text, gives: true },
 ];
 
@@ -37,15 +36,8 @@ export const command = defineCommand({
       return ENDED;
     }
     for (const line of tableLines(rows, COLUMNS, terminal.columns)) terminal.out(line);
-    if (columns.length)
-      terminal.say(
-        cliText('columns-taken', {
-          columns: columns.map(({ column, header, role }) => `${column} ${header ? `'${header}' ` : ''}= ${role}`).join(', '),
-        }),
-      );
-    for (const { row, doubts } of rows) {
-      for (const doubt of doubts) terminal.say(cliText('doubt', { row, field: doubt.field, ...doubtText(doubt) }));
-    }
+    tellColumns(terminal, columns);
+    tellDoubts(terminal, rows);
     return ENDED;
   },
 });

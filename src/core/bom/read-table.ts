@@ -5,6 +5,7 @@ import { strangersTo, type ColumnGuess, type ColumnRole } from './columns.ts';
 import { guessColumns } from './guess-columns.ts';
 import { headingsThatTell } from './headings.ts';
 import { habitOf, type NumberHabit } from './number-habit.ts';
+import { takeOwnRows } from './own-list.ts';
 import type { PlainTable } from './plain-table.ts';
 import { countHeaderWords } from './read-header.ts';
 import { readItems } from './read-items.ts';
@@ -47,10 +48,11 @@ interface Guessed {
  * Sections under the same header are one table in pieces: their columns are guessed together.
  */
 export function readTables(tables: readonly PlainTable[], hints: TableHints = {}): Outcome<TablesReading> {
-  const rows: ReadRow[] = tables.filter(({ form }) => form === 'items').flatMap(readItems);
-  const guessed = sameHeader(tables).map((placed): Guessed => ({ placed, columns: guessColumns(placed[0]?.section.header ?? null, cellsOf(placed), hints.told) }));
+  const own = takeOwnRows(tables);
+  const rows: ReadRow[] = [...own.rows.flatMap((read) => (read.ok ? [read.value] : [])), ...tables.filter(({ form }) => form === 'items').flatMap(readItems)];
+  const guessed = sameHeader(own.rest).map((placed): Guessed => ({ placed, columns: guessColumns(placed[0]?.section.header ?? null, cellsOf(placed), hints.told) }));
   const habit = habitOf(guessed.flatMap(({ placed, columns }) => cellsOf(placed).map((cells) => ({ cells, columns }))));
-  const refusals: Refusal[] = [];
+  const refusals: Refusal[] = own.rows.flatMap((read) => (read.ok ? [] : [read.refusal]));
   for (const { placed, columns } of guessed) {
     for (const { section, table } of placed) {
       if (!tellsOfParts(columns, section, table)) continue;

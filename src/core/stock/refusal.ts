@@ -28,6 +28,7 @@ export type RefusalCode =
   | 'file-no-table' // {file, why}
   | 'file-binary' // {file, looksLike}
   | 'file-too-large' // {file, size, most}
+  | 'no-such-column' // {file, column, columns}: a correction names a column that is not there
   | 'too-many-columns' // {file, row, columns, most}
   | 'cell-too-long' // {file, row, column, length, most}
   | 'too-many-refs' // {file, row, column, text, most}

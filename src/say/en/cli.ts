@@ -112,9 +112,12 @@ const CLI = {
   doubt: ({ row, field, why, settle }: { row: number; field: string; why: string; settle: string }) =>
     `row ${row}, ${field}: ${why} ${settle}`,
   'columns-taken': ({ columns }: { columns: string }) =>
-    `Columns: ${columns}. Where this is wrong: --columns "2=value,3=footprint".`,
+    `Columns: ${columns}. Where this is wrong: --columns "2=value,3=footprint"; stock lists have bag (its number), box and place.`,
   'columns-unreadable': ({ word, roles }: { word: string; roles: string }) =>
     `'${word}' does not say what columns mean. Write "2=value,3=footprint"; a column can be: ${roles}.`,
+  'row-doubts': ({ row, doubts }: { row: number; doubts: string }) => `row ${row}: ${doubts}`,
+  'import-doubts': ({ rows }: { rows: number }) =>
+    `${rows} ${rows === 1 ? 'row was' : 'rows were'} read with a doubt; --dry-run shows them, and what each column was taken for.`,
   importing: ({ rows }: { rows: number }) => `importing ${rows} rows`,
   imported: ({
     bags,

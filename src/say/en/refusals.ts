@@ -122,7 +122,7 @@ const SENTENCES = {
   'not-undoable': (a) => `Act ${a['act']} can't be taken back: ${NOT_UNDOABLE[String(a['why'])]?.(a) ?? String(a['why'])}.`,
   'id-reused': (a) => `Id ${a['id']} was used for something else before. Take a new id.`,
   'number-taken': (a) =>
-    `Bag number ${a['number']} is taken${inRow(a)}${Number(a['more'] ?? 0) > 0 ? `, and so are ${a['more']} more` : ''}. A number is never given twice.`,
+    `Bag number ${a['number']} is taken${inRow(a)}${a['others'] ? `, and so are ${a['others']}` : ''}${Number(a['more'] ?? 0) > 0 ? `, and so are ${a['more']} more` : ''}. A number is never given twice.`,
   'not-whole': (a) => `${a['field']} must be a whole number, not '${a['received']}'${inRow(a)}.`,
   'not-positive': (a) => `${a['field']} must be at least 1, not ${a['received']}${inRow(a)}.`,
   'out-of-range': (a) => `${a['field']} must be from ${a['least']} to ${a['most']}, not ${a['received']}${inRow(a)}.`,
@@ -144,6 +144,7 @@ const SENTENCES = {
   'file-no-table': (a) => `${a['file']} is no table${a['why'] ? `: ${a['why']}` : ''}.`,
   'file-binary': (a) => `${a['file']} is no text${a['looksLike'] ? `; it looks like ${a['looksLike']}` : ''}.`,
   'file-too-large': (a) => `${a['file']} is too large: ${a['size']} bytes, at most ${a['most']} are read.`,
+  'no-such-column': (a) => `${a['file']} has no column '${a['column']}'. Its columns: ${a['columns'] || 'none that tell of parts'}.`,
   'too-many-columns': (a) =>
     `${a['file']}, row ${a['row']}, column ${a['column']}: the row goes on to here, at most ${a['most']} columns are read.`,
   'cell-too-long': (a) =>
