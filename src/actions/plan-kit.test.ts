@@ -10,6 +10,7 @@ import { USUAL_SPARES } from '#core/kit/spares.data.ts';
 import { bruteBest, flowOf, tupleOf } from '#test/brute-kit.ts';
 import { bagOf, candidateOf, demandOf, needOf, smallLabs, stockOf } from '#test/small-labs.ts';
 import { planKit } from './plan-kit.ts';
+import { SolveStopped } from '#solver/limits.ts';
 
 const LONG = process.env['BAGATELLE_LONG'] === '1';
 const runs = (usual: number, long: number): { seed: number; numRuns: number } => ({ seed: 20261125, numRuns: LONG ? long : usual });
@@ -24,7 +25,7 @@ for (const size of [SMALL, { bags: 4, lines: 3, holds: 3, boards: 2, sparse: 2 }
       const best = bruteBest(lab);
       assert.equal(plan.proof, 'optimal');
       assert.deepEqual(tupleOf(problem, flowOf(problem, plan)), best);
-      const unsolved = await planKit(lab.stock, lab.demands, { solve: () => Promise.reject(new Error('no solver')) });
+      const unsolved = await planKit(lab.stock, lab.demands, { solve: () => Promise.reject(new SolveStopped()) });
       if (unsolved.proof === 'gap') solved += 1;
       if (tupleOf(problem, flowOf(problem, unsolved)).join() !== best.join()) worse += 1;
     }), runs(500, 10_000));
@@ -112,8 +113,14 @@ void test('a line that no bag answers is named as what limits the build', async 
 
 void test('without a solver a plan keeps its boards and its fewest shorts, and says that it is not proved', async () => {
   const lines = [needOf('b/1', 1, [candidateOf(1), candidateOf(2)]), needOf('b/2', 1, [candidateOf(1)])];
-  const plan = await planKit(stockOf([bagOf(1, 3), bagOf(2, 3)]), [demandOf('b', 3, lines)], { solve: () => Promise.reject(new Error('no')) });
+  const plan = await planKit(stockOf([bagOf(1, 3), bagOf(2, 3)]), [demandOf('b', 3, lines)], { solve: () => Promise.reject(new SolveStopped()) });
   assert.deepEqual([plan.proof, plan.builds[0]?.buildable], ['gap', 3]);
+  const broken = new Error('a bug of ours');
+  await assert.rejects(
+    planKit(stockOf([bagOf(1, 3), bagOf(2, 3)]), [demandOf('b', 3, lines)], { solve: () => Promise.reject(broken) }),
+    broken,
+    'only a stop is made a gap',
+  );
 });
 
 void test('pieces that complete no board go to the first build: a later one never makes it shorter', async () => {

@@ -13,7 +13,7 @@ import { problemOf, type Problem } from '#core/kit/problem.ts';
 import { withSpares } from '#core/kit/spares.ts';
 import type { SpareRule } from '#core/kit/spares.data.ts';
 import type { Stock } from '#core/stock/stock.ts';
-import type { Limits } from '#solver/limits.ts';
+import { SolveStopped, type Limits } from '#solver/limits.ts';
 import { solve } from '#solver/solve.ts';
 
 export interface PlanSettings {
@@ -79,14 +79,25 @@ async function byStages(problem: Problem, group: Group, boards: readonly number[
   const end = performance.now() + limits.seconds * 1000;
   for (const [at, { aim, costs }] of stages.entries()) {
     const seconds = Math.max(LEAST_SECONDS, (end - performance.now()) / 1000 / (stages.length - at));
-    const solution = await run(withAim(model, costs), { ...limits, seconds, start: columnsOf(made, takes) }).catch(() => null);
-    limits.signal?.throwIfAborted();
-    if (solution === null || solution.values.length === 0) return { takes, gap: 1 };
+    const solution = await unlessStopped(run(withAim(model, costs), { ...limits, seconds, start: columnsOf(made, takes) }));
+    if (solution === null) return { takes, gap: 1 };
+    if (solution.proof === 'infeasible' || solution.proof === 'unbounded')
+      throw new Error(`a plan was known, and the solver calls its model ${solution.proof}`);
     takes = readSolution(problem, made, solution);
     gap = Math.max(gap, solution.gap);
     model = withFloor(model, aim, costs, solution.objective);
   }
   return { takes, gap };
+}
+
+/** Null where a limit came before an answer: what was known is taken, with its gap. Any other trouble is a bug, and is told. */
+async function unlessStopped(solution: Promise<Solution>): Promise<Solution | null> {
+  try {
+    return await solution;
+  } catch (error) {
+    if (error instanceof SolveStopped) return null;
+    throw error;
+  }
 }
 
 /** Less is not worth starting. */

@@ -4,7 +4,7 @@ import type { Limits } from './limits.ts';
 
 /** What HiGHS said, before anybody believes it. */
 export interface RawAnswer {
-  readonly status: 'optimal' | 'limit' | 'infeasible' | 'unbounded' | 'failed';
+  readonly status: 'optimal' | 'limit' | 'stopped' | 'infeasible' | 'unbounded' | 'failed';
   readonly code: number;
   readonly values: readonly number[];
   readonly bound: number;
@@ -33,7 +33,8 @@ function answerOf(highs: Highs, model: Model, handle: HighsModel): RawAnswer {
   if (code === statuses.unbounded || code === statuses.unboundedOrInfeasible) return { status: 'unbounded', ...nothing };
   const whole = model.columns.some((column) => column.whole);
   const stopped = ([statuses.timeLimit, statuses.iterationLimit, statuses.solutionLimit, statuses.interrupted] as number[]).includes(code); // as: compared as plain numbers
-  if (code !== statuses.optimal && !(stopped && handle.info.get('primal_solution_status') === FEASIBLE)) return { status: 'failed', ...nothing };
+  if (stopped && handle.info.get('primal_solution_status') !== FEASIBLE) return { status: 'stopped', ...nothing };
+  if (code !== statuses.optimal && !stopped) return { status: 'failed', ...nothing };
   const bound = whole ? Number(handle.info.get('mip_dual_bound')) : handle.getObjectiveValue();
   return { status: code === statuses.optimal ? 'optimal' : 'limit', code, values: [...handle.getSolution().colValue], bound };
 }

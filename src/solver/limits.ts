@@ -9,3 +9,6 @@ export interface Limits {
 }
 
 export const USUAL_LIMITS: Limits = { nodes: 20_000, seconds: 60 };
+
+/** The solver was stopped, by its limits or by who asked, before it had any answer: nobody's fault, and the caller has a way without it. */
+export class SolveStopped extends Error {}

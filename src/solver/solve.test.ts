@@ -73,3 +73,17 @@ void test('the event loop stays free while the solver works, and giving up ends 
   assert.ok(turns >= 3);
   assert.equal((await solve({ sense: 'max', columns: [column('x', 1, 3, true)], rows: [] })).objective, 3);
 });
+
+void test('who gives up ends only what was asked by him; whoever waits behind gets an answer', async () => {
+  const [first, third] = [new AbortController(), new AbortController()];
+  const easy: Model = { sense: 'max', columns: [column('x', 1, 3, true)], rows: [] };
+  const hard = { ...hittingSet(), columns: hittingSet().columns.map((one, at) => ({ ...one, cost: 1000 + at })) };
+  const limits = { nodes: 1e6, seconds: 60 };
+  const running = solve(hard, { ...limits, signal: first.signal });
+  const [waiting, dropped] = [solve(easy), solve(hard, { ...limits, signal: third.signal })];
+  third.abort(new Error('not needed'));
+  first.abort(new Error('enough'));
+  await assert.rejects(running, /enough/);
+  await assert.rejects(dropped, /not needed/);
+  assert.equal((await waiting).objective, 3);
+});

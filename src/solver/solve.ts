@@ -1,12 +1,13 @@
 import type { Model, Solution } from '#core/kit/model.ts';
 import { broken, objectiveOf, rounded, wholeObjective } from './check-solution.ts';
 import type { RawAnswer } from './highs-run.ts';
-import { USUAL_LIMITS, type Limits } from './limits.ts';
+import { SolveStopped, USUAL_LIMITS, type Limits } from './limits.ts';
 import { runInThread } from './solver-thread.ts';
 
 /**
  * The optimum of a model, or the best found within the limits with its gap. Whole columns are whole, and every bound and row has
- * been checked again here. Throws where the solver fails or its answer breaks the model: the caller has a way without it.
+ * been checked again here. Throws `SolveStopped` where a limit came before any answer, the signal's reason where it was given up,
+ * and anything else where the solver fails or its answer breaks the model: a bug, of it or of ours.
  */
 export async function solve(model: Model, limits: Limits = USUAL_LIMITS): Promise<Solution> {
   if (model.columns.length === 0) return nothingToDecide(model);
@@ -22,6 +23,7 @@ function trusted(model: Model, answer: RawAnswer): Solution {
   if (answer.status === 'infeasible' || answer.status === 'unbounded') {
     return { proof: answer.status, objective: Number.NaN, bound: Number.NaN, gap: Number.NaN, values: [] };
   }
+  if (answer.status === 'stopped') throw new SolveStopped(`no answer within the limits (status ${answer.code})`);
   const values = answer.status === 'failed' ? null : rounded(model, answer.values);
   if (values === null) throw new Error(`the solver came to no answer (status ${answer.code})`);
   const faults = broken(model, values);
