@@ -18,12 +18,12 @@ const Counted = z
   .strictObject({
     kind: z.literal('counted'),
     ...told,
-    quantity: seen.exactOptional().openapi({ description: 'the total that was seen in the bag' }),
-    counted: seen.exactOptional().openapi({ description: 'the same by its own name; one of the two' }),
+    counted: seen.exactOptional().openapi({ description: 'the total that was seen in the bag' }),
+    quantity: seen.exactOptional().openapi({ description: 'another name for it; one of the two' }),
     sawSeq: z.int().min(0).exactOptional().openapi({ description: 'last movement that the screen knew when it was counted' }),
   })
   .refine((body) => (body.quantity === undefined) !== (body.counted === undefined), {
-    path: ['quantity'],
+    path: ['counted'],
     error: 'the total that was seen, once',
   });
 
@@ -38,6 +38,7 @@ export const Movement = z
     kind: z.enum(['picked', 'returned', 'received', 'counted']),
     bag,
     quantity: z.int().openapi({ description: 'pieces moved; of a count, the total that was seen' }),
+    counted: z.int().exactOptional().openapi({ description: 'of a count: the total that was seen' }),
     delta: z.int().openapi({ description: 'what this act changed on hand' }),
     onHand: z.int(),
     sure: z.int(),

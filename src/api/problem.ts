@@ -43,6 +43,7 @@ export const STATUS = {
   'file-binary': 422,
   'file-too-large': 413,
   'no-such-column': 422,
+  'file-too-slow': 422,
   'too-many-columns': 422,
   'cell-too-long': 422,
   'too-many-refs': 422,

@@ -91,8 +91,8 @@ void test('of two who pick the last pieces one gets them; the other is told what
 void test('counted carries the total that was seen; returned and received add', async () => {
   const bag = await bagOf(10);
   const counted = await post('/api/movements', { id: randomUUID(), kind: 'counted', bag, counted: 4 });
-  assert.deepEqual([counted.body['delta'], counted.body['onHand']], [-6, 4]);
-  assert.equal((await post('/api/movements', { id: randomUUID(), kind: 'counted', bag })).body['field'], 'quantity');
+  assert.deepEqual([counted.body['delta'], counted.body['onHand'], counted.body['counted']], [-6, 4, 4]);
+  assert.equal((await post('/api/movements', { id: randomUUID(), kind: 'counted', bag })).body['field'], 'counted');
   assert.equal((await post('/api/movements', { id: randomUUID(), kind: 'counted', bag, quantity: 4 })).body['delta'], 0);
   await post('/api/movements', { id: randomUUID(), kind: 'returned', bag, quantity: 2 });
   const received = await post('/api/movements', { id: randomUUID(), kind: 'received', bag, quantity: 30 });
@@ -152,13 +152,24 @@ void test("another site's page can neither change the lab nor reach it under a n
   assert.equal(headers.get('x-content-type-options'), 'nosniff');
 });
 
-void test('answers carry the change number, and a read may ask for a later one', async () => {
-  await bagOf(1);
+void test('answers carry the change number, and any read may ask for a later one', async () => {
+  const bag = await bagOf(1);
   const now = await lab.change();
-  const { headers } = await ask('/api/bags', { headers: { 'bagatelle-at-least': String(now) } });
-  assert.equal(Number(headers.get('bagatelle-change')), now);
-  const ahead = await ask('/api/bags', { headers: { 'bagatelle-at-least': String(now + 1) } });
-  assert.deepEqual([ahead.status, ahead.body['code']], [409, 'wire-change-ahead']);
+  for (const path of ['/api/bags', `/api/bags/${bag}`, '/api/find?words=x', '/api/boards', '/api/kits', '/api/plan', '/api/acts']) {
+    const { headers } = await ask(path, { headers: { 'bagatelle-at-least': String(now) } });
+    assert.equal(Number(headers.get('bagatelle-change')), now, path);
+    const ahead = await ask(path, { headers: { 'bagatelle-at-least': String(now + 1) } });
+    assert.deepEqual([ahead.status, ahead.body['code']], [409, 'wire-change-ahead'], path);
+  }
+  const match = await upload('/api/match?name=owl.csv', 'Reference,Value\nR1,4k7\n');
+  assert.equal(Number(match.headers.get('bagatelle-change')), now);
+  assert.equal((await ask('/api/boards', { headers: { 'bagatelle-at-least': 'soon' } })).status, 422);
+});
+
+void test('a path that names no file is not there, whatever is odd about it', async () => {
+  assert.equal((await ask('/%00.js')).status, 404);
+  assert.equal((await ask('/no-such-file.js')).status, 404);
+  assert.equal((await ask(`/${'x'.repeat(300)}.js`)).status, 404);
 });
 
 void test('the index follows what another process writes', async () => {

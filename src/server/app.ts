@@ -1,5 +1,6 @@
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { apiApp } from './api-app.ts';
+import { changeNumber } from './fresh.ts';
 import { hostGuard, originGuard, securityHeaders, sizeGuard } from './guard.ts';
 import { pages } from './pages.ts';
 import { onError, problem } from './problem.ts';
@@ -24,6 +25,7 @@ interface AppOptions {
 export function createApp(served: Served, { pagesFolder, alsoKnownAs }: AppOptions): OpenAPIHono {
   const app = apiApp();
   app.use(securityHeaders, hostGuard(alsoKnownAs), originGuard, sizeGuard);
+  app.use('/api/*', changeNumber(served.lab));
   for (const routes of ROUTES) app.route('/', routes(served));
   app.doc31('/api/openapi.json', {
     openapi: '3.1.0',

@@ -9,20 +9,28 @@ export function streamChanges(c: Context, lab: Lab, stopping: AbortSignal): Resp
   const told = Number(c.req.header('last-event-id') ?? c.req.query('since') ?? Number.NaN);
   return streamSSE(c, async (stream) => {
     let sent = Number.isInteger(told) ? told : -1;
+    let newest: number | null = null;
     let wake = (): void => undefined;
-    const unwatch = lab.watch(() => wake());
-    stream.onAbort(() => wake());
-    stopping.addEventListener('abort', () => wake(), { once: true });
+    const stop = (): void => wake();
+    const unwatch = lab.watch((change) => {
+      newest = change;
+      wake();
+    });
+    stream.onAbort(stop);
+    stopping.addEventListener('abort', stop, { once: true });
     try {
       while (!stream.aborted && !stopping.aborted) {
         const woken = sleep(HEARTBEAT_MS, (now) => (wake = now));
-        const change = await lab.change();
-        if (change !== sent) await stream.writeSSE({ event: 'change', id: String(change), data: JSON.stringify({ change }) });
-        sent = change;
+        const change: number | null = newest; // told meanwhile, or in the sleep
+        if (change !== null && change !== sent) {
+          await stream.writeSSE({ event: 'change', id: String(change), data: JSON.stringify({ change }) });
+          sent = change;
+        }
         if ((await woken) === 'time') await stream.write(': still here\n\n');
       }
     } finally {
       unwatch();
+      stopping.removeEventListener('abort', stop);
     }
   });
 }

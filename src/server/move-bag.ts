@@ -42,20 +42,19 @@ export async function moveBag(lab: Lab, clock: Clock, who: Who, request: Movemen
       return moved(kind, await act(count, { ...input, total: counted ?? quantity ?? 0 }), (done) => ({
         ...done,
         quantity: done.total,
+        counted: done.total,
         delta: done.difference,
       }));
     }
   }
 }
 
-type Told = BagBalance & { readonly quantity: number; readonly delta: number };
+type Told = BagBalance & Pick<Movement, 'quantity' | 'delta' | 'counted'>;
 
 function moved<R extends Done>(kind: Movement['kind'], outcome: Outcome<R>, tell: (done: R) => Told): Outcome<Moved> {
   if (!outcome.ok) return outcome;
   const { act: id, change, warnings, repeat } = outcome.value;
-  const { bag, quantity, delta, onHand, sure, free } = tell(outcome.value);
-  return {
-    ok: true,
-    value: { repeat, movement: { id, kind, bag, quantity, delta, onHand, sure, free, warnings: warnings.map(warned), change } },
-  };
+  const { bag, quantity, delta, onHand, sure, free, counted } = tell(outcome.value);
+  const told = { bag, quantity, ...(counted !== undefined && { counted }), delta, onHand, sure, free };
+  return { ok: true, value: { repeat, movement: { id, kind, ...told, warnings: warnings.map(warned), change } } };
 }

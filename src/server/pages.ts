@@ -16,10 +16,16 @@ const TYPES: Readonly<Record<string, string>> = {
   '.txt': 'text/plain; charset=utf-8',
 };
 
+/** What a path is that names no file: any other trouble is one of the disk, or ours. */
+const NOT_THERE = new Set(['ENOENT', 'ENOTDIR', 'EISDIR', 'ENAMETOOLONG']);
+
 async function fileIn(folder: string, path: string): Promise<Buffer<ArrayBuffer> | null> {
   const file = normalize(join(folder, path));
-  if (!file.startsWith(folder + sep)) return null;
-  return readFile(file).catch(() => null);
+  if (!file.startsWith(folder + sep) || file.includes('\0')) return null;
+  return readFile(file).catch((error: unknown) => {
+    if (error instanceof Error && 'code' in error && NOT_THERE.has(String(error.code))) return null;
+    throw error;
+  });
 }
 
 function decoded(path: string): string {

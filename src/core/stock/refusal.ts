@@ -29,6 +29,7 @@ export type RefusalCode =
   | 'file-binary' // {file, looksLike}
   | 'file-too-large' // {file, size, most}
   | 'no-such-column' // {file, column, columns}: a correction names a column that is not there
+  | 'file-too-slow' // {file, seconds}: its reading was given up
   | 'too-many-columns' // {file, row, columns, most}
   | 'cell-too-long' // {file, row, column, length, most}
   | 'too-many-refs' // {file, row, column, text, most}

@@ -141,6 +141,8 @@ const SENTENCES = {
   busy: () => 'Another process has been writing to the lab for a long time. Nothing was changed; try again.',
   'file-missing': (a) => `There is no file ${a['file']}, or it can't be read.`,
   'file-empty': (a) => `${a['file']} is empty.`,
+  'file-too-slow': (a) =>
+    `${a['file']} could not be read within ${a['seconds']} s. Is it the list itself? Try it in parts, or saved as CSV.`,
   'file-no-table': (a) => `${a['file']} is no table${a['why'] ? `: ${a['why']}` : ''}.`,
   'file-binary': (a) => `${a['file']} is no text${a['looksLike'] ? `; it looks like ${a['looksLike']}` : ''}.`,
   'file-too-large': (a) => `${a['file']} is too large: ${a['size']} bytes, at most ${a['most']} are read.`,

@@ -2,12 +2,13 @@ import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
 import { findBags } from '#actions/find-bags.ts';
 import { BagView, BagWithHistory, bagView, BoxView, FoundBag, foundBag } from '#api/bags.ts';
 import { PROBLEMS } from '#api/problem.ts';
+import { readChange } from '#db/change.ts';
 import { readBagHistory } from '#db/history.ts';
+import { readBag } from '#db/read-stock.ts';
 import { apiApp } from '../api-app.ts';
-import { atChange } from '../fresh.ts';
 import { json } from '../json.ts';
 import { problem } from '../problem.ts';
-import type { Served } from '../served.ts';
+import { CHANGE_HEADER, type Served } from '../served.ts';
 
 const getBags = createRoute({
   method: 'get',
@@ -38,22 +39,26 @@ const getFind = createRoute({
 export function bagRoutes({ lab, stock }: Served): OpenAPIHono {
   const app = apiApp();
   app.openapi(getBags, async (c) => {
-    const now = await stock.current();
-    const { bags, boxes, change } = now.stock();
-    return atChange(c, change) ?? c.json({ bags: bags.map(bagView), boxes: boxes.map((box) => ({ ...box })) }, 200);
+    const { bags, boxes, change } = (await stock.current()).stock();
+    c.header(CHANGE_HEADER, String(change));
+    return c.json({ bags: bags.map(bagView), boxes: boxes.map((box) => ({ ...box })) }, 200);
   });
   app.openapi(getBag, async (c) => {
     const { number } = c.req.valid('param');
-    const now = await stock.current();
-    const bag = now.bag(number);
+    const { bag, movements, change } = await lab.read(async (tx) => ({
+      bag: await readBag(tx, number),
+      movements: await readBagHistory(tx, number),
+      change: await readChange(tx),
+    }));
     if (!bag) return problem(c, 'no-such-bag', { bag: number });
-    const movements = await lab.read((tx) => readBagHistory(tx, number));
-    return atChange(c, now.change) ?? c.json({ ...bagView(bag), movements }, 200);
+    c.header(CHANGE_HEADER, String(change));
+    return c.json({ ...bagView(bag), movements }, 200);
   });
   app.openapi(getFind, async (c) => {
     const { words, limit } = c.req.valid('query');
     const now = await stock.current();
-    return atChange(c, now.change) ?? c.json({ found: findBags(now.index, words, limit).map(foundBag) }, 200);
+    c.header(CHANGE_HEADER, String(now.change));
+    return c.json({ found: findBags(now.index, words, limit).map(foundBag) }, 200);
   });
   return app;
 }

@@ -2,7 +2,6 @@ import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
 import { choose } from '#actions/choose.ts';
 import { perform } from '#actions/perform.ts';
 import { planBom } from '#actions/plan-bom.ts';
-import { readFile } from '#actions/read-file.ts';
 import { saveBoard } from '#actions/save-board.ts';
 import { BoardSaved, BoardView, ChoiceRequest, Chosen } from '#api/boards.ts';
 import { BoardQuery, boardsWanted, fileBody } from '#api/files.ts';
@@ -16,7 +15,7 @@ import { apiApp } from '../api-app.ts';
 import { json } from '../json.ts';
 import { problem, refusal } from '../problem.ts';
 import { CHANGE_HEADER, whoOf, type Served } from '../served.ts';
-import { bytesOf } from '../upload.ts';
+import { readUpload } from '../upload.ts';
 
 const board = z.object({ board: z.string().min(1).max(200) });
 
@@ -66,7 +65,7 @@ export function boardRoutes({ lab, stock, clock }: Served): OpenAPIHono {
   });
   app.openapi(postBoard, async (c) => {
     const { name, id, board: named, revision } = c.req.valid('query');
-    const read = readFile(await bytesOf(c), name);
+    const read = await readUpload(c, name);
     if (!read.ok) return refusal(c, read.refusal);
     const input = {
       id,

@@ -3,7 +3,6 @@ import { previewImport, importList } from '#actions/import-list.ts';
 import { perform } from '#actions/perform.ts';
 import { planBom } from '#actions/plan-bom.ts';
 import { planAsked } from '#actions/plan-open.ts';
-import { readFile } from '#actions/read-file.ts';
 import { tellRow } from '#actions/tell-row.ts';
 import {
   FileQuery,
@@ -24,7 +23,7 @@ import { apiApp } from '../api-app.ts';
 import { json } from '../json.ts';
 import { problem, refusal } from '../problem.ts';
 import { CHANGE_HEADER, whoOf, type Served } from '../served.ts';
-import { bytesOf } from '../upload.ts';
+import { readUpload } from '../upload.ts';
 
 const postRead = createRoute({
   method: 'post',
@@ -65,12 +64,12 @@ const postKitFile = createRoute({
 export function fileRoutes({ lab, stock, clock }: Served): OpenAPIHono {
   const app = apiApp();
   app.openapi(postRead, async (c) => {
-    const read = readFile(await bytesOf(c), c.req.valid('query').name);
+    const read = await readUpload(c, c.req.valid('query').name);
     return read.ok ? c.json({ rows: read.value.rows.map(tellRow) }, 200) : refusal(c, read.refusal);
   });
   app.openapi(postImport, async (c) => {
     const { name, dryRun, id, box } = c.req.valid('query');
-    const read = readFile(await bytesOf(c), name);
+    const read = await readUpload(c, name);
     if (!read.ok) return refusal(c, read.refusal);
     const what = { rows: read.value.rows, ...(box !== undefined && { box }) };
     if (dryRun) {
@@ -90,7 +89,7 @@ export function fileRoutes({ lab, stock, clock }: Served): OpenAPIHono {
   });
   app.openapi(postMatch, async (c) => {
     const { name, boards } = c.req.valid('query');
-    const read = readFile(await bytesOf(c), name);
+    const read = await readUpload(c, name);
     if (!read.ok) return refusal(c, read.refusal);
     const planned = await planBom(await stock.current(), { rows: read.value.rows, choices: [] }, boards, { spares: false });
     c.header(CHANGE_HEADER, String(planned.change));
@@ -98,7 +97,7 @@ export function fileRoutes({ lab, stock, clock }: Served): OpenAPIHono {
   });
   app.openapi(postKitFile, async (c) => {
     const { name, boards, spares } = c.req.valid('query');
-    const read = readFile(await bytesOf(c), name);
+    const read = await readUpload(c, name);
     if (!read.ok) return refusal(c, read.refusal);
     const wish = { name, boards, rows: read.value.rows, choices: [] };
     const { planned, all } = await planAsked(lab, stock, wish, { spares });
