@@ -21,11 +21,13 @@ type Run<Input, Result> = (tx: Tx, clock: Clock, who: Who, input: Input) => Prom
 /** Every verb that writes has this shape; it runs inside the caller's transaction and touches nothing else. */
 export interface Action<Input, Result> extends Run<Input, Result> {
   readonly verb: Verb;
+  /** long thinking about the input alone, done before the transaction, so that others can write meanwhile */
+  readonly ready?: (input: Input) => void;
 }
 
 /** An action under its written verb. */
-export function action<Input, Result>(verb: Verb, run: Run<Input, Result>): Action<Input, Result> {
-  return Object.assign(run, { verb });
+export function action<Input, Result>(verb: Verb, run: Run<Input, Result>, ready?: (input: Input) => void): Action<Input, Result> {
+  return Object.assign(run, { verb, ...(ready && { ready }) });
 }
 
 /** What every writing verb answers with: the act, and whether this call was a repeat of it. */

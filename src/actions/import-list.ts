@@ -81,7 +81,7 @@ export const importList: Action<ImportInput, ImportResult> = action('importList'
     toCount: plan.bags.filter((bag) => bag.toCount).map((bag) => bag.number),
     skipped: plan.skipped,
   });
-});
+}, ({ rows }) => rows.forEach(({ part }) => newPart(part)));
 
 function newBag(bag: PlannedBag, parts: ReadonlyMap<string, string>): NewBag {
   const part = parts.get(bag.key);

@@ -12,8 +12,17 @@ export function partKey(part: Part): string {
   return canonical(toldByText(part) ? [part.kind, facts, partCode(part)] : [part.kind, facts]);
 }
 
+/** Parts never change, so what was made of one holds: a long list is thought through once, before its transaction. */
+const made = new WeakMap<Part, NewPart>();
+
 /** A part as the lab keeps it. */
 export function newPart(part: Part): NewPart {
+  const known = made.get(part) ?? makePart(part);
+  made.set(part, known);
+  return known;
+}
+
+function makePart(part: Part): NewPart {
   return { key: partKey(part), code: partCode(part), kind: part.kind, text: part.text, facts: factsOf(part) };
 }
 

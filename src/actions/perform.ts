@@ -20,13 +20,15 @@ export async function perform<Input extends ActInput, Result extends Done>(
   asked: Input,
 ): Promise<Outcome<Result>> {
   const input = withPlainId(asked);
+  const hash = bodyHash(action.verb, input);
+  action.ready?.(input);
   return refusals(() =>
     lab.transact(async (tx) => {
-      const known = await resultOf<Result>(tx, action.verb, input);
+      const known = await resultOf<Result>(tx, input.id, hash);
       if (known) return done(known);
       const outcome = await action(tx, clock, who, input);
       if (!outcome.ok) throw new Refused(outcome.refusal.code, outcome.refusal.args);
-      await sealAct(tx, input.id, bodyHash(action.verb, input), outcome.value);
+      await sealAct(tx, input.id, hash, outcome.value);
       await takeChange(tx);
       return outcome;
     }),
@@ -35,7 +37,8 @@ export async function perform<Input extends ActInput, Result extends Done>(
 
 /** What the same verb and body did before under this id; null where nothing did. For a verb that has much to find out first. */
 export function repeatOf<Result extends Done>(lab: Lab, verb: Verb, asked: ActInput): Promise<Outcome<Result | null>> {
-  return refusals(async () => done(await lab.read((tx) => resultOf<Result>(tx, verb, withPlainId(asked)))));
+  const input = withPlainId(asked);
+  return refusals(async () => done(await lab.read((tx) => resultOf<Result>(tx, input.id, bodyHash(verb, input)))));
 }
 
 /** A UUID is the same in capitals (RFC 9562, 4). */
@@ -43,10 +46,10 @@ function withPlainId<Input extends ActInput>(input: Input): Input {
   return { ...input, id: input.id.toLowerCase() };
 }
 
-async function resultOf<Result extends Done>(tx: Tx, verb: Verb, input: ActInput): Promise<Result | null> {
-  const known = await findAct(tx, input.id);
+async function resultOf<Result extends Done>(tx: Tx, id: string, hash: string): Promise<Result | null> {
+  const known = await findAct(tx, id);
   if (!known) return null;
-  if (known.bodyHash !== bodyHash(verb, input)) throw new Refused('id-reused', { id: input.id });
+  if (known.bodyHash !== hash) throw new Refused('id-reused', { id });
   return { ...(known.result as Result), repeat: true }; // as: the same verb and body sealed this result
 }
 

@@ -1,7 +1,7 @@
 import type { ReadRow } from '#core/bom/bom.ts';
 import type { Refusal } from '#core/stock/refusal.ts';
 import { nextNumber } from './bag-numbers.ts';
-import { partKey } from './part-key.ts';
+import { newPart } from './part-key.ts';
 
 /** What a list would become, before anything is written. */
 export interface ImportPlan {
@@ -42,7 +42,7 @@ export function planImport(rows: readonly ReadRow[], taken: ReadonlySet<number>,
   const bags = parts.map((row): PlannedBag => {
     const stands = stated.numbers.get(row);
     const place = [stands === undefined ? nameOf(row) : null, row.place?.trim()].filter(Boolean).join(', ') || null;
-    return { row, number: stands ?? next++, box: row.box?.trim() || box, place, text: textOf(row), key: partKey(row.part), ...amount(row) };
+    return { row, number: stands ?? next++, box: row.box?.trim() || box, place, text: textOf(row), key: newPart(row.part).key, ...amount(row) };
   });
   return {
     bags,

@@ -38,7 +38,7 @@ void test('a sep= line names the delimiter and is no row', () => {
 
 void test('UTF-8 with and without mark and UTF-16 by mark read the same', () => {
   const text = 'Ref,Value\nR1,10 kΩ\n';
-  const wide = new Uint8Array([0xff, 0xfe, ...[...text].flatMap((char) => [char.charCodeAt(0) & 255, char.charCodeAt(0) >> 8])]);
+  const wide = new Uint8Array([0xff, 0xfe, ...Array.from(text, (char) => char.charCodeAt(0)).flatMap((code) => [code & 255, code >> 8])]);
   for (const content of [bytes(text), bytes(`\ufeff${text}`), wide]) assert.deepEqual(tablesOf(content)[0]?.rows[1]?.cells, ['R1', '10 kΩ']);
 });
 
