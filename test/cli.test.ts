@@ -235,14 +235,15 @@ void suite('commands in processes of their own', { concurrency: 2 }, () => {
       'others',
     ]);
     assert.equal(jsonLines((await good(lab, 'builds', '--json')).out).length, 0, 'nothing is written without --reserve');
-    await good(lab, 'kit', bom, '--boards', '3', '--reserve');
+    await refused(lab, ['kit', bom, '--boards', '3', '--reserve'], /Not one of 3 boards.*--anyway/);
+    await good(lab, 'kit', bom, '--boards', '3', '--reserve', '--anyway');
     assert.match((await good(lab, 'builds', 'blinker')).out, /The walk[\s\S]*R1–R2[\s\S]*The trays/);
     await good(lab, 'pick', '--build', 'blinker');
     await good(lab, 'finish', 'blinker', '--made', '2');
     assert.match((await good(lab, 'return', '--build', 'blinker')).out, /expected/);
     await good(lab, 'return', '--build', 'blinker', '--expected');
     assert.equal(await onHand(lab, 1), 120 - 4);
-    await good(lab, 'kit', bom, '--reserve', '--name', 'second');
+    await good(lab, 'kit', bom, '--reserve', '--anyway', '--name', 'second');
     await good(lab, 'cancel', 'second');
     assert.match((await good(lab, 'check')).said, /sound/);
   });
@@ -252,8 +253,9 @@ void suite('commands in processes of their own', { concurrency: 2 }, () => {
     await good(lab, 'import', list);
     await good(lab, 'save', bom, '--name', 'Blinker');
     assert.match((await good(lab, 'boards')).out, /Blinker +1 +4/);
-    await good(lab, 'choose', 'Blinker', '5', '4');
-    assert.match((await good(lab, 'match', 'Blinker')).out, /5 .*check|5 .*4 × 1/);
+    await refused(lab, ['choose', 'Blinker', '5', '4'], /does not serve for row 5: .*--reason TEXT/);
+    await good(lab, 'choose', 'Blinker', '5', '4', '--reason', 'tried at the bench');
+    assert.match((await good(lab, 'match', 'Blinker')).out, /5 .*4 × 1.*because “tried at the bench”/);
     await refused(lab, ['match', 'No such board'], /no board 'No such board'/);
   });
 

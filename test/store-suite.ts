@@ -1,4 +1,5 @@
 import { buildingSuite } from './store/building.ts';
+import { decidingSuite } from './store/deciding.ts';
 import { importingSuite } from './store/importing.ts';
 import { keepingSuite } from './store/keeping.ts';
 import type { Store } from './store/lab.ts';
@@ -16,6 +17,7 @@ export function storeSuite(store: Store): void {
   keepingSuite(store);
   importingSuite(store);
   buildingSuite(store);
+  decidingSuite(store);
   planningSuite(store);
   repeatingSuite(store);
   modelSuite(store, MODEL_RUNS);

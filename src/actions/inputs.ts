@@ -152,6 +152,10 @@ export interface ChooseInput extends ActInput {
   /** null takes back what was chosen for the demand */
   readonly bag: number | null;
   readonly accept: boolean;
+  /** the line that the person had in mind, where several have the demand */
+  readonly row?: number;
+  /** why a bag is taken that does not serve; kept as the note of the act and shown wherever the choice is used */
+  readonly reason?: string;
 }
 export interface ChooseResult extends Done {
   readonly board: string;
@@ -210,6 +214,8 @@ export interface ReserveKitInput extends ActInput {
   readonly builds: readonly BuildInput[];
   /** tray cells in the order of the walk; without them the takes are numbered in one tray, in the plan's order */
   readonly cells?: readonly CellInput[];
+  /** promise the pieces even where not one board can be built */
+  readonly anyway?: boolean;
 }
 export interface ReserveKitResult extends Done {
   readonly builds: readonly { readonly key: string; readonly build: string; readonly name: string }[];

@@ -57,6 +57,7 @@ export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = actio
     ...(await brokenPromises(tx, (await bagsById(tx, bags)).values())),
     ...doubted.map(({ bag }) => ({ code: 'on-count-list' as const, args: { bag } })),
     ...(await pickedAgain(tx, build.name, picks.value)),
+    ...(await overfull(tx, picks.value)),
   ];
   const picked = picks.value.reduce((sum, pick) => sum + pick.quantity, 0);
   return done({ act: input.id, repeat: false, change, warnings, build: build.id, picked, open, bags: balances });
@@ -73,6 +74,20 @@ async function pickedAgain(tx: Tx, build: string, picks: readonly PlannedPick[])
     code: 'picked-again',
     args: { bag: bags.get(of.bag)?.number ?? 0, build, quantity, picked: of.picked },
   }));
+}
+
+/** More than a cell wants is booked, since the hand has it, and said: it may be a slip of the finger. */
+async function overfull(tx: Tx, picks: readonly PlannedPick[]): Promise<Warning[]> {
+  const over = picks.filter(({ of, quantity }) => of.state === 'open' && of.picked + quantity > of.planned);
+  const bags = await bagsById(
+    tx,
+    over.map(({ of }) => of.bag),
+  );
+  return over.map(({ of, quantity }) => {
+    const { tray, cell, planned } = of;
+    const picked = of.picked + quantity;
+    return { code: 'cell-over', args: { tray, cell, bag: bags.get(of.bag)?.number ?? 0, planned, picked, over: picked - planned } };
+  });
 }
 
 function plannedPicks(kit: OpenKit, picks: readonly KitPick[] | undefined): Outcome<PlannedPick[]> {

@@ -22,6 +22,8 @@ export interface ReserveBomInput extends ActInput {
   readonly name?: string;
   readonly priority?: number;
   readonly due?: string;
+  /** promise the pieces even where not one board can be built */
+  readonly anyway?: boolean;
 }
 
 /** What the asked words stand for now. */

@@ -26,6 +26,8 @@ export const reserveKit: Action<ReserveKitInput, ReserveKitResult> = action('res
   if (!bags.ok) return bags;
   if (input.builds.length === 0) return refuse('nothing-to-do');
   const begun = await begin(tx, clock, who, input, { kind: 'reserved', memo: memoOf(input.builds) });
+  if (!input.anyway && input.plan.builds.every(({ buildable }) => buildable === 0))
+    return refuse('nothing-made', { boards: input.plan.builds.reduce((sum, { boards }) => sum + boards, 0) });
   if (!begun.ok) return begun;
 
   const made: { key: string; build: string; name: string }[] = [];

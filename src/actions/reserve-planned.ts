@@ -16,6 +16,8 @@ export interface ReservePlannedInput extends ActInput {
   /** id of a planned build */
   readonly build: string;
   readonly spares: boolean;
+  /** promise the pieces even where not one board can be built */
+  readonly anyway?: boolean;
 }
 
 /** Promises a planned build what it gets beside the others, those that come first honoured; a repeat plans nothing. */

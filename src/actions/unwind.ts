@@ -1,12 +1,11 @@
 import type { Refusal } from '#core/stock/refusal.ts';
 import type { KnownAct } from '#db/acts.ts';
 import { bagsById, bagsMadeBy } from '#db/bags.ts';
-import { buildsOfRevision, dropRevision, findChoice, revisionOfAct, writeChoice } from '#db/boards.ts';
+import { buildsOfRevision, dropRevision, findChoice, revisionOfAct, writeChoice, type ChoiceMemo } from '#db/boards.ts';
 import { dropEmptyBoxes } from '#db/boxes.ts';
 import type { Tx } from '#db/database.ts';
 import { postBagChanges } from '#db/ledger.ts';
 import { touchesOf } from '#db/touched.ts';
-import type { ChoiceMemo } from './choose.ts';
 import type { ActKind } from './inputs.ts';
 import { undoBuilt, undoCancelled, undoLeftovers, undoPicked, undoPlanned, undoReserved } from './unwind-kit.ts';
 

@@ -13,6 +13,8 @@ export const ChoiceRequest = z
     demand: z.string().min(1).max(2000).openapi({ description: 'what a line asks for, as /api/boards/{board}/lines names it' }),
     bag: z.int().positive().nullable().openapi({ description: 'null takes the choice back' }),
     accept: z.boolean().default(true).openapi({ description: 'what is to be checked about it is accepted' }),
+    row: z.int().positive().exactOptional().openapi({ description: 'the line that is meant, where several have the demand' }),
+    reason: z.string().min(1).max(1000).exactOptional().openapi({ description: 'why a bag is taken that does not serve' }),
     note,
   })
   .openapi('ChoiceRequest');

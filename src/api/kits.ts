@@ -91,6 +91,8 @@ export function routeStop({ bag, box, place, take, tray, cell, refs }: Stop): Ro
 /** A line of a saved board against the bags, with the demand by which a choice for it is kept. */
 export const BoardLine = LineAnswer.extend({ demand: z.string() }).openapi('BoardLine');
 
+const anyway = z.boolean().exactOptional().openapi({ description: 'promise the pieces even where not one board can be built' });
+
 export const KitRequest = z
   .strictObject({
     board: z.string().min(1).max(200).openapi({ description: 'name of a saved board' }),
@@ -101,6 +103,7 @@ export const KitRequest = z
     due: z.iso.date().exactOptional(),
     reserve: z.boolean().default(false).openapi({ description: 'promise the bags; without it and `keep` nothing is written' }),
     keep: z.boolean().default(false).openapi({ description: 'keep it as a planned build, without a promise' }),
+    anyway,
     id: actId.exactOptional().openapi({ description: 'id of the act; needed to reserve or to keep' }),
     name: z.string().min(1).max(200).exactOptional().openapi({ description: 'name of the build: that of the board unless said' }),
     note,
@@ -116,7 +119,7 @@ export const PlannedKit = KitAnswer.extend({
 }).openapi('PlannedKit');
 export type PlannedKit = z.infer<typeof PlannedKit>;
 
-export const ReserveRequest = z.strictObject({ id: actId, spares: z.boolean().default(true), note }).openapi('ReserveRequest');
+export const ReserveRequest = z.strictObject({ id: actId, spares: z.boolean().default(true), anyway, note }).openapi('ReserveRequest');
 export const ReservedBuild = z.object({ ...done, build: z.string(), bags: z.array(Balance) }).openapi('ReservedBuild');
 
 /** A plan that was taken, or is kept: its build. */

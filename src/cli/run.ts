@@ -12,9 +12,18 @@ import { Refused } from '#db/refused.ts';
 import { cliText } from '#say/en/cli.ts';
 import { refusalText } from '#say/en/refusals.ts';
 
-/** The option that is the way on, where the command has one. */
-function wayOn({ code }: Refusal, command: Command): string {
-  return code === 'not-enough' && 'in-hand' in command.options ? ` ${cliText('say-in-hand')}` : '';
+/** Options that are the way on after a refusal, where the command has one. */
+const WAYS_ON: Partial<Record<Refusal['code'], string>> = {
+  'not-enough': 'in-hand',
+  override: 'reason',
+  'nothing-made': 'anyway',
+  'made-unknown': 'made',
+};
+
+function wayOn({ code }: Refusal, { options }: Command): string {
+  const name = WAYS_ON[code];
+  const option = name === undefined ? undefined : options[name];
+  return option ? ` ${cliText('way-on', { option: [`--${name}`, option.value ?? ''].join(' ').trim() })}` : '';
 }
 
 /** Says how a command ended; answers the exit status. */

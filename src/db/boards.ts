@@ -60,7 +60,36 @@ export async function readChoices(tx: Tx, boardId: string): Promise<Choice[]> {
     .where('bag.live', '=', 1)
     .orderBy('choice.demand')
     .execute();
-  return rows.map(({ demand, number, accept }) => ({ demand, bag: number, accept: accept === 1 }));
+  const reasons = await readReasons(tx, boardId);
+  return rows.map(({ demand, number, accept }) => {
+    const reason = reasons.get(demand);
+    return { demand, bag: number, accept: accept === 1, ...(reason !== undefined && { reason }) };
+  });
+}
+
+/** What an undo of a choice must know, and why it was made. */
+export interface ChoiceMemo {
+  readonly board: string;
+  readonly demand: string;
+  readonly before: KeptChoice | null;
+  readonly after: KeptChoice | null;
+  readonly reason?: string;
+}
+
+/** Why the choices that hold were made: the reason of the newest act for each demand that was not taken back. */
+async function readReasons(tx: Tx, boardId: string): Promise<Map<string, string | undefined>> {
+  const acts = await tx
+    .selectFrom('act')
+    .leftJoin('act as later', 'later.undoes', 'act.id')
+    .select('act.memo')
+    .where('act.kind', '=', 'chosen')
+    .where('act.undoes', 'is', null)
+    .where('later.id', 'is', null)
+    .where('act.memo', 'like', `%${boardId}%`)
+    .orderBy('act.change')
+    .execute();
+  const memos = acts.map(({ memo }) => JSON.parse(memo) as ChoiceMemo); // as: `choose` wrote it
+  return new Map(memos.map(({ demand, reason }) => [demand, reason]));
 }
 
 const revisionRows = (tx: Tx) =>

@@ -53,6 +53,8 @@ export interface Take {
   readonly picked: number;
   readonly returned: number;
   readonly state: 'open' | 'done';
+  readonly tray: number;
+  readonly cell: number;
 }
 
 export interface NewTake {
@@ -110,7 +112,7 @@ export async function takesOf(tx: Tx, build: string): Promise<Take[]> {
     .where('build_line.build', '=', build)
     .orderBy('kit_take.ord')
     .execute();
-  return rows.map(({ id, build_line, bag, planned, picked, returned, state }) => ({
+  return rows.map(({ id, build_line, bag, planned, picked, returned, state, tray, cell }) => ({
     id,
     line: build_line,
     bag,
@@ -118,7 +120,14 @@ export async function takesOf(tx: Tx, build: string): Promise<Take[]> {
     picked,
     returned,
     state,
+    tray,
+    cell,
   }));
+}
+
+/** Lines of a build: what each needs for all boards, and what the plan lacked. */
+export async function linesOf(tx: Tx, build: string): Promise<{ id: string; need: number; short: number }[]> {
+  return tx.selectFrom('build_line').select(['id', 'need', 'short']).where('build', '=', build).execute();
 }
 
 export async function setBuild(tx: Tx, id: string, state: BuildState, made: number | null): Promise<void> {

@@ -11,9 +11,13 @@ import { WRITE_OPTIONS, writeActIn } from '../write-act.ts';
 export const command = defineCommand({
   name: 'choose',
   summary: 'Take a bag by hand for a line of a board, or accept what is to be checked about it.',
-  usage: 'bagatelle choose BOARD ROW BAG\nbagatelle choose BOARD ROW --none      (takes the choice back)',
+  usage: 'bagatelle choose BOARD ROW BAG [--reason TEXT]\nbagatelle choose BOARD ROW --none      (takes the choice back)',
   example: 'bagatelle choose Blinker 4 12',
-  options: { none: { type: 'switch', say: 'no bag by hand any more' }, ...WRITE_OPTIONS },
+  options: {
+    reason: { type: 'word', value: 'TEXT', say: 'why a bag is taken that does not serve; kept, and shown wherever it is used' },
+    none: { type: 'switch', say: 'no bag by hand any more' },
+    ...WRITE_OPTIONS,
+  },
   async run({ words: [board, rowWord, bagWord, extra], options, terminal }) {
     if (extra !== undefined) return wrongUsage(cliText('words-too-many', { word: extra }));
     if (board === undefined || rowWord === undefined) return wrongUsage(cliText('words-missing', { what: 'BOARD and ROW' }));
@@ -32,7 +36,15 @@ export const command = defineCommand({
       if (!line) return refused({ code: 'not-valid', args: { field: 'ROW', received: rowWord, expected: 'a row of the board' } });
       return writeActIn(lab, terminal, options, {
         action: choose,
-        input: (told) => ({ ...told, board, demand: line.demand, bag: bag?.value ?? null, accept: bag !== null }),
+        input: (told) => ({
+          ...told,
+          board,
+          demand: line.demand,
+          row: row.value,
+          bag: bag?.value ?? null,
+          accept: bag !== null,
+          ...(options.reason !== undefined && { reason: options.reason }),
+        }),
         tell: (result) => [cliText('chosen', { ...result, row: row.value })],
       });
     });

@@ -44,4 +44,6 @@ export interface Choice {
   readonly demand: string;
   readonly bag: number;
   readonly accept: boolean;
+  /** why, where the bag does not serve by the rules */
+  readonly reason?: string;
 }

@@ -122,7 +122,7 @@ function matchOf({ bag, verdict, because }: Judged, choice: Choice | null): Matc
   const accepted = choice?.bag === bag.number;
   if (!accepted) return { bag: bag.number, verdict, because, accepted };
   const byHand: Because[] = [{ code: 'chosen', args: { bag: bag.number } }];
-  if (choice.accept && verdict === 'check') byHand.push({ code: 'accepted', args: {} });
+  if (choice.accept && verdict === 'check') byHand.push({ code: 'accepted', args: choice.reason === undefined ? {} : { reason: choice.reason } });
   return { bag: bag.number, verdict, because: [...byHand, ...because], accepted };
 }
 

@@ -12,7 +12,8 @@ export interface Nearest {
 }
 
 const MOST_PARTS = 200;
-const LACKS: ReadonlySet<BecauseCode> = new Set<BecauseCode>(['below', 'differs', 'safety', 'polarised']);
+/** Reasons by which a bag is no answer. */
+export const LACKS: ReadonlySet<BecauseCode> = new Set<BecauseCode>(['below', 'differs', 'safety', 'polarised']);
 
 /** For a line that nothing serves: the bag with the fewest facts that fall short or differ; null where nothing is like it. */
 export function nearestBag(index: FindIndex, asked: Part): Nearest | null {

@@ -24,7 +24,7 @@ export type BecauseCode =
   | 'estimate' // {sure, onHand}
   | 'assumption' // {text}
   | 'chosen' // {bag}: taken by hand before
-  | 'accepted' // {}: a check accepted for this board
+  | 'accepted' // {reason}: a check accepted for this board, or an override and why
   | 'nothing-like-it' // {}
   | 'nearest' // {bag, fact, has, asked}
   | 'may-serve' // {bag}: the bag that the open check is about

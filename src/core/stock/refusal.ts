@@ -16,6 +16,9 @@ export type RefusalCode =
   | 'out-of-range' // {field, received, least, most}
   | 'not-valid' // {field, received, expected}
   | 'plan-stale' // {bags}: what changed since the plan
+  | 'override' // {bag, row, why, fact, has, asked}: it does not serve; taking it wants a reason
+  | 'nothing-made' // {boards}: a promise for no board
+  | 'made-unknown' // {build, boards, lines}: lines are short, so how many were made is asked
   | 'nothing-to-do' // {}
   | 'build-state' // {build, state, wants}
   | 'newer-schema' // {found, known}

@@ -29,7 +29,7 @@ const SENTENCES = {
   estimate: (a) => `how many there are is an estimate: ${a['sure']} sure of ${a['onHand']}`,
   assumption: (a) => `by an assumption: ${a['text']}`,
   chosen: (a) => `bag ${a['bag']} was chosen for this before`,
-  accepted: () => 'accepted for this board',
+  accepted: (a) => `accepted for this board${a['reason'] ? `, because “${a['reason']}”` : ''}`,
   'nothing-like-it': () => 'nothing like it is in the bags',
   nearest: (a) => `nearest is bag ${a['bag']}: ${fact(a)} ${or(a['has'], 'not stated')} for ${or(a['asked'], 'none')}`,
   'may-serve': (a) => `bag ${a['bag']} may serve`,
@@ -39,6 +39,12 @@ const SENTENCES = {
   'not-fitted': () => 'not fitted on this board',
   'not-a-part': () => 'not a part',
 } satisfies Record<BecauseCode, (args: Args) => string>;
+
+/** What speaks against a bag, where a refusal or a warning carries it as `why` with its arguments: `: the value is another (2 A for 1 A)`. */
+export function sayAgainst(args: Args): string {
+  const say = Object.entries<(args: Args) => string>(SENTENCES).find(([code]) => code === args['why'])?.[1];
+  return say ? `: ${say(args)}` : '';
+}
 
 const SECOND_HAND: Readonly<Record<string, string>> = {
   salvaged: 'the bag holds salvaged parts', mixed: 'the bag holds several lots mixed', expired: 'the bag is past its date',

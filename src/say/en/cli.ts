@@ -223,7 +223,7 @@ const CLI = {
       'port-refused': `This account may not listen on port ${port}. Choose one above 1023: bagatelle serve --port 4242`,
       'no-such-address': `'${host}' is no address of this machine. Leave --host out to keep the lab to this machine.`,
     })[fault],
-  'say-in-hand': () => '(--in-hand says so.)',
+  'way-on': ({ option }: { option: string }) => `(${option} says so.)`,
   act: ({ act }: { act: string }) => `Act ${act}. Take it back with: bagatelle undo ${act}`,
 } as const;
 

@@ -1,4 +1,6 @@
 import type { Refusal, RefusalCode } from '#core/stock/refusal.ts';
+import { sayAgainst } from './because.ts';
+import { count } from './count.ts';
 
 type Args = Refusal['args'];
 
@@ -12,6 +14,8 @@ const EXPECTED: Readonly<Record<string, string>> = {
   'take-of-build': 'one take of this build, named once',
   'part-or-bag': 'a part, or the number of a bag that is there',
   'quantity-first': 'the quantity first, then the part',
+  'plain-figures': 'a whole number in plain figures',
+  'near-now': 'an instant since 1970 and no later than a day from now',
   dump: 'a line of a backup of Bagatelle',
 };
 
@@ -115,7 +119,7 @@ const SENTENCES = {
   'no-such-act': (a) => `There is no act ${a['act']}.`,
   'no-such-box': (a) => `There is no box '${a['box']}'.`,
   'not-enough': (a) =>
-    `Bag ${a['bag']} has ${a['onHand']} on hand, ${a['asked']} were asked. Take ${a['onHand']} or fewer; or, if you hold ${a['asked']} in your hand, say so, and the record is put right.`,
+    `Bag ${a['bag']} ${a['onHand'] === 0 ? 'is empty' : `has ${a['onHand']} on hand`}, ${a['asked']} ${a['asked'] === 1 ? 'was' : 'were'} asked. ${a['onHand'] === 0 ? 'If' : `Take ${a['onHand']} or fewer; or, if`} you hold ${a['asked']} in your hand, say so, and the record is put right.`,
   'below-zero': (a) =>
     `Bag ${a['bag']} would go below zero: later it was ${words(a['later'])}. Undo that first, or count the bag.`,
   'undone-already': (a) => `Act ${a['act']} is undone already.`,
@@ -130,6 +134,12 @@ const SENTENCES = {
     `${a['field']} must be ${EXPECTED[String(a['expected'])] ?? a['expected']}${a['received'] === '' ? '' : `, not '${a['received']}'`}.`,
   'plan-stale': (a) => `The stock changed since this was planned: ${staleBags(a)}. Nothing was reserved; plan again.`,
   'nothing-to-do': () => 'There is nothing to do.',
+  override: (a) =>
+    `Bag ${a['bag']} does not serve for row ${a['row']}${sayAgainst(a)}. If you take it all the same, say why; the reason is kept and shown with it.`,
+  'nothing-made': (a) =>
+    `Not one of ${count(a['boards'], 'board')} can be built from what is free, so nothing was promised. 'bagatelle match' shows what is missing; say so if the pieces are to be promised anyway.`,
+  'made-unknown': (a) =>
+    `${count(a['lines'], 'line')} of '${a['build']}' ${Number(a['lines']) === 1 ? 'is' : 'are'} short, so ${count(a['boards'], 'board')} may not have been made. Say how many were.`,
   'build-state': (a) =>
     `Build '${a['build']}' is ${a['state']}; this can be done only while it is ${String(a['wants']).replaceAll(', ', ' or ')}.`,
   'newer-schema': (a) =>

@@ -1,0 +1,7 @@
+import type { Part } from '#core/part/part.ts';
+import { RULES } from './rules.data.ts';
+
+/** A part that protects people: it states a safety class, or is of a kind that is never swapped by rule (a fuse, a cell). */
+export function guardsPeople({ kind, facts }: Part): boolean {
+  return facts.safety !== undefined || RULES[kind].unnamed === 'safety';
+}
