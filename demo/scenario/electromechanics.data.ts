@@ -24,7 +24,7 @@ export const ELECTROMECHANICS: readonly BagGroup[] = [
   ] },
   { kind: 'connector', delivery: 'mains-parts', bags: [[213, 'fuse holder 5x20', 15, 690]] },
   { kind: 'battery', delivery: 'logger-parts', bags: [[216, 'CR2032 coin cell 3V', 20, 780, { note: 'lithium: apart from metal, poles covered, out of the reach of children; never solder to the bare cell' }]] },
-  { kind: 'connector', delivery: 'logger-parts', bags: [[217, 'coin cell holder 20mm', 15, 720], [218, 'battery holder 3xAA', 8, 920]] },
+  { kind: 'battery', delivery: 'logger-parts', bags: [[217, 'coin cell holder 20mm', 15, 720], [218, 'battery holder 3xAA', 8, 920]] },
   { kind: 'crystal', delivery: 'logger-parts', bags: [[219, '32.768kHz 12.5pF cylinder', 20, 520], [220, '8MHz 18pF HC-49S', 15, 390], [221, '16MHz 18pF HC-49S', 15, 390]] },
   { kind: 'inductor', delivery: 'logger-parts', bags: [[222, '10uH 1A 6x6mm', 15, 640], [223, '47uH shielded 12x12', 20, 1880, { note: 'the bag does not say for how many amperes' }]] },
   { kind: 'ferrite', delivery: 'logger-parts', bags: [[224, 'ferrite bead 600R 500mA 0805', 50, 310]] },

@@ -147,7 +147,7 @@ function timesAt(text: string, start: number): Atom | null {
 }
 
 const FUSE_LETTERS: ReadonlySet<string> = new Set('FTM');
-const FUSE = /(?:FF|TT|F|T|M)(\d+(?:[.,]\d+)?\s?m?A)(?:[HLE](?![A-Za-z]))?(?=\d+\s?V|[^A-Za-z0-9]|$)/y;
+const FUSE = /(?:FF|TT|F|T|M)(\d+(?:[.,]\d+)?\s?[mM]?A)(?:[HLE](?![A-Za-z]))?(?=\d+\s?V|[^A-Za-z0-9]|$)/y;
 
 /** `T1A`, `F500mA`, `T1AL250V`: the characteristic of a fuse before its current, its breaking capacity behind (IEC 60127). */
 function fuseAt(text: string, start: number): Atom | null {

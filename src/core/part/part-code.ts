@@ -38,7 +38,7 @@ const PIECES: readonly ((part: Part) => string | null)[] = [
   (part) => (wordFact(part, 'polarised') === 'no' && POLAR.has(wordFact(part, 'technology') ?? '') ? 'BP' : null),
   (part) => word(part, 'polarity'),
   (part) => word(part, 'colour'),
-  (part) => (gridOf(part) ? null : counted(part, 'pins', 0, 'P')),
+  (part) => (gridOf(part) || packageSaysPins(part) ? null : counted(part, 'pins', 0, 'P')),
   gridOf,
   (part) => counted(part, 'pitch', 3, 'MM'),
   (part) => word(part, 'thread'),
@@ -112,6 +112,12 @@ function word(part: Part, key: WordFact): string | null {
 function gridOf(part: Part): string | null {
   const grid = part.kind === 'header' && known(part, 'pins') ? /(?:^| )(\d+x\d+)(?= |$)/.exec(wordFact(part, 'variant') ?? '')?.[1] : undefined;
   return grid?.toUpperCase() ?? null;
+}
+
+/** `DIP-8`: the count need not be said twice. */
+function packageSaysPins(part: Part): boolean {
+  const pins = numberFact(part, 'pins');
+  return pins !== null && (wordFact(part, 'package') ?? '').endsWith(`-${plainDigits(pins)}`);
 }
 
 /** The words of the variant, but for the one that the code has already. */

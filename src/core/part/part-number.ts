@@ -141,7 +141,7 @@ const BLOCK = /[A-Za-z0-9][^\s;|()"[\]]*/g;
 const CLASSIC: ReadonlySet<string> = new Set(['555', '556', '741', '386', '324', '358', '7805', '7812', '7905', '4017', '4051']);
 
 function inText(cell: Cell, kind: Kind, strictness: 'loose' | 'strict'): string | null {
-  if (cell.field === 'value' && ACTIVE.has(kind) && /^[A-Z]{2,5} \d[A-Za-z0-9-]{3,}$/.test(cell.text.trim()))
+  if (cell.field === 'value' && ACTIVE.has(kind) && /^[A-Z]{2,5} (?!\d+[xX]\d+$)\d[A-Za-z0-9-]{3,}$/.test(cell.text.trim()))
     return cell.text.trim();
   BLOCK.lastIndex = 0;
   for (let match = BLOCK.exec(cell.text); match; match = BLOCK.exec(cell.text)) {

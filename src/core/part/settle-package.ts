@@ -96,6 +96,8 @@ function inCell(cell: Cell, kind: Kind, technology: string | null): string | nul
 }
 
 function counts(named: Named, kind: Kind): boolean {
+  // drawn as a row of so many pins, a header has no package
+  if (kind === 'header' && named.name.startsWith('SIP-')) return false;
   return !named.of || named.of.includes(kind) || named.of.some((one) => PARENT[kind] === one);
 }
 

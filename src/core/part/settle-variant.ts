@@ -39,6 +39,8 @@ const BROAD: ReadonlySet<Kind> = new Set<Kind>([
   'mechanical',
   'other',
 ]);
+/** Kinds of which a number says too little: solder of one alloy comes in several thicknesses. */
+const NEVER_NAMED: ReadonlySet<Kind> = new Set<Kind>(['mechanical', 'other', 'wire']);
 /** Where words are read whole; names of footprints and symbols only for the words of the table. */
 const WHOLE: ReadonlySet<Cell['field']> = new Set<Cell['field']>(['text', 'description', 'value', 'category']);
 const DRAWN: ReadonlySet<Cell['field']> = new Set<Cell['field']>(['footprint', 'package', 'device']);
@@ -50,7 +52,7 @@ const DRAWN: ReadonlySet<Cell['field']> = new Set<Cell['field']>(['footprint', '
 export function settleVariant(kind: Kind, cells: readonly Cell[], known: readonly Fact[]): Fact | null {
   if (kind === 'not-a-part') return null;
   const facts = new Map(known.map((fact) => [fact.key, fact]));
-  const whole = !(NAMED_BY[kind] ?? ['value', 'partNumber']).some((key) => facts.has(key));
+  const whole = NEVER_NAMED.has(kind) || !(NAMED_BY[kind] ?? ['value', 'partNumber']).some((key) => facts.has(key));
   const described = cells.some(({ field, text }) => (field === 'text' || field === 'description') && text.trim() !== '');
   const words = new Set<string>();
   for (const cell of cells) {
@@ -58,8 +60,9 @@ export function settleVariant(kind: Kind, cells: readonly Cell[], known: readonl
     const left = tableWords(kind, cell, words);
     if (DRAWN.has(cell.field) || cell.field === 'category' || (cell.field === 'value' && described)) continue;
     for (const atom of cell.atoms) for (const word of atomWords(kind, atom, left, facts, whole)) words.add(word);
-    if (whole) for (const { text } of cell.codes) words.add(text.toLowerCase());
+    if (whole) for (const { text } of cell.codes) if (!held(facts, text)) words.add(text.toLowerCase());
   }
+  if (words.has('tactile')) words.delete('push'); // goes without saying
   if (kind === 'led') for (const word of facts.get('colour')?.value.split(/[ /]/) ?? []) words.delete(word);
   const value = [...words].sort((a, b) => Number(/\d/.test(a)) - Number(/\d/.test(b)) || (a < b ? -1 : 1)).join(' ');
   return value === '' ? null : { key: 'variant', value, unit: null, origin: 'stated' };
@@ -94,6 +97,8 @@ const MEASURES: readonly (readonly [pattern: RegExp, word: (figures: string) => 
   [/(?<![\d.,])(\d{3,4}) ?nm(?![\p{L}\p{N}])/gu, (figures) => `${figures}nm`, ['led', 'sensor', 'diode']],
   [/(?<![\d.,])([2-9]\d00) ?k(?![\p{L}\p{N}])/gu, (figures) => `${figures}k`, ['led']],
   [/(?<![\p{L}\p{N}])(\d ?x ?(?:aaa|aa|c|d|18650|14500|cr2032|cr123))(?![\p{L}\p{N}])/gu, (figures) => figures.replaceAll(' ', ''), ['battery']],
+  // the body of a coil, which is its package
+  [/(?<![\d.,])(\d+(?:[.,]\d+)?(?: ?[x*] ?\d+(?:[.,]\d+)?){1,2}) ?(?:mm)?(?![\p{L}\p{N}])/gu, (figures) => `${figures.replaceAll(/\s/g, '').replaceAll(',', '.').replaceAll('*', 'x')}mm`, ['inductor']],
   [/(?<![\p{L}\p{N}])pg ?(\d{1,2})(?![\p{L}\p{N}])/gu, (figures) => `pg${figures}`],
   [/(?<![\p{L}\p{N}])b(?:25\/(?:50|85|100))? ?[=:]? ?(\d{4})k?(?![\p{L}\p{N}])/gu, (figures) => `b${figures}`, ['thermistor']],
   [/(?<![\p{L}\p{N}])a\d+(?:[.,]\d+)?[km]|(?<=\d[km])a(?![\p{L}\p{N}])/gu, () => 'taper-a', ['potentiometer']],
@@ -131,7 +136,7 @@ function meaningOf(kind: Kind, match: string): string | undefined {
 function atomWords(kind: Kind, atom: Atom, left: string, facts: Known, whole: boolean): readonly string[] {
   if (atom.type === 'grid') return gridWords(kind, atom, whole);
   if (!whole || left.slice(atom.start, atom.end).trim() === '') return [];
-  if (atom.type === 'unknown') return plainWords(left.slice(atom.start, atom.end));
+  if (atom.type === 'unknown') return facts.get('partNumber')?.value.toLowerCase().includes(atom.text.toLowerCase()) ? [] : plainWords(left.slice(atom.start, atom.end));
   if (atom.type === 'size') return [sizeWord(left.slice(atom.start, atom.end))];
   if (atom.type === 'thread') return facts.has('thread') ? [] : [atom.thread.toLowerCase()];
   if (atom.type === 'package') return held(facts, atom.reading.name) ? [] : [atom.reading.name.toLowerCase()];
@@ -144,7 +149,7 @@ function atomWords(kind: Kind, atom: Atom, left: string, facts: Known, whole: bo
   return BROAD.has(kind) || !atom.meaning.kinds.includes(kind) ? plainWords(left.slice(atom.start, atom.end)) : [];
 }
 
-const held = (facts: Known, word: string): boolean => [...facts.values()].some((fact) => fact.value === word);
+const held = (facts: Known, word: string): boolean => [...facts.values()].some(({ value }) => value === word || (/^\d+$/.test(word) && value.endsWith(`-${word}`)));
 
 function gridWords(kind: Kind, { rows, columns }: Extract<Atom, { type: 'grid' }>, whole: boolean): string[] {
   const [few, many] = [Math.min(rows, columns), Math.max(rows, columns)];
@@ -163,7 +168,9 @@ const COUNT = /^\s?(?:pcs|pieces|pc|stk|stuck|st|ea|x)(?![\p{L}\p{N}])/u;
 
 function quantityWords(kind: Kind, { quantity }: Extract<Atom, { type: 'quantity' }>, left: string, facts: Known): string[] {
   const { value, unit, start, end } = quantity;
-  if (unit === null) return COUNT.test(left.slice(end)) || KIND_ROWS[kind].value ? [] : [left.slice(start, end).replaceAll(/\s/g, '')];
+  const written = left.slice(start, end).replaceAll(/\s/g, '');
+  if (unit === null) return COUNT.test(left.slice(end)) || KIND_ROWS[kind].value || held(facts, written) ? [] : [written];
+  if (unit === 'other') return [written];
   if (unit === 'inch' || unit === KIND_ROWS[kind].value || held(facts, value)) return [];
   if (unit === 'pins') return [`${plainDigits(value)}p`];
   return [unit === 'm' ? `${plainDigits(value, 3)}mm` : writeQuantity(value, unit).replaceAll(/\s/g, '').toLowerCase()];

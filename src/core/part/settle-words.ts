@@ -69,7 +69,7 @@ function readMeasure(kind: Kind, { quantity }: Extract<Atom, { type: 'quantity' 
   if (kind === 'resistor' && /ppm/i.test(text.slice(quantity.start, quantity.end))) put('temperature-coefficient', multiply(plainNumber(text, quantity), MILLIONTH), '1/K');
   if (kind === 'capacitor' && unit === 'm' && FILM_PITCHES.has(value) && SPACED.test(text)) put('pitch', value, 'm');
   if (unit === null && form === 'bare' && BARE_PITCHES.has(value)) put('pitch', multiply(value, MILLI), 'm');
-  if (unit !== 'm') return;
+  if (unit !== 'm' || /^[²2^]/.test(text.slice(quantity.end))) return;
   // of a barrel jack the figure is its pin
   if (kind !== 'capacitor' && PITCHES.has(value) && !/jack|barrel|hohlstecker|dc[- ](?:plug|buchse)/i.test(text)) put('pitch', value, 'm');
   if (kind === 'varistor') put('diameter', value, 'm');
