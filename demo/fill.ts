@@ -17,6 +17,7 @@ import { saveBoard } from '#actions/save-board.ts';
 import { setAside } from '#actions/set-aside.ts';
 import { undo } from '#actions/undo.ts';
 import type { Lab } from '#db/database.ts';
+import { Refused } from '#db/refused.ts';
 import { demandKey } from '#core/part/demand-key.ts';
 import type { Outcome } from '#core/stock/refusal.ts';
 import { boardLines } from './board-lines.ts';
@@ -63,8 +64,14 @@ async function tell(teller: Teller, act: StoryAct): Promise<void> {
   };
   const outcome =
     act.deed.did === 'reserve' ? await reserve(teller, act, told, act.deed.build) : await tellDeed(teller, act, told);
+  // an empty lab repeats nothing: somebody else is filling it at the same time
+  if (outcome.ok ? isRepeat(outcome.value) : outcome.refusal.code === 'id-reused') throw new Refused('not-empty');
   // the story is ours: an act of it that is refused is a fault of the story
   if (!outcome.ok) throw new Error(`the demo's "${act.name}" was refused: ${JSON.stringify(outcome.refusal)}`);
+}
+
+function isRepeat(result: unknown): boolean {
+  return typeof result === 'object' && result !== null && 'repeat' in result && result.repeat === true;
 }
 
 async function tellDeed(teller: Teller, { at, who, deed }: StoryAct, told: ActInput): Promise<Outcome<unknown>> {

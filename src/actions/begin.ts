@@ -1,8 +1,8 @@
-import { done, type Outcome } from '#core/stock/refusal.ts';
+import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import { startAct } from '#db/acts.ts';
 import type { Tx } from '#db/database.ts';
 import type { Clock, Who } from './action.ts';
-import { idTrouble, utcInstant } from './checks.ts';
+import { idTrouble, nearNow, utcInstant } from './checks.ts';
 import type { ActInput, ActKind } from './inputs.ts';
 
 export interface Beginning {
@@ -19,11 +19,9 @@ export async function begin(tx: Tx, clock: Clock, who: Who, input: ActInput, act
   if (trouble) return { ok: false, refusal: trouble };
   const recordedAt = clock.now();
   const happened = input.happenedAt === undefined ? recordedAt : utcInstant(input.happenedAt);
-  if (happened === null) {
-    return {
-      ok: false,
-      refusal: { code: 'not-valid', args: { field: 'happenedAt', received: String(input.happenedAt), expected: 'instant' } },
-    };
+  if (happened === null || !nearNow(happened, recordedAt)) {
+    const expected = happened === null ? 'instant' : 'near-now';
+    return refuse('not-valid', { field: 'happenedAt', received: String(input.happenedAt), expected });
   }
   const change = await startAct(tx, {
     id: input.id,

@@ -4,7 +4,8 @@ const UUID = /^[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i;
 const PLAIN_DATE = /^\d{4}-\d{2}-\d{2}$/;
 const INSTANT = /^\d{4}-\d{2}-\d{2}T[\d:.]+(?:Z|[+-]\d{2}:\d{2})$/;
 /** Far above what a lab holds, far below 2^53: sums stay exact. */
-export const MOST = 1_000_000_000_000;
+export const MOST = 1_000_000_000;
+const DAY_MS = 86_400_000;
 
 /** A quantity that moves: a whole number of at least `least` (1 unless said). */
 export function quantityTrouble(field: string, value: number, least: number = 1): Refusal | null {
@@ -34,6 +35,12 @@ export function dateTrouble(field: string, text: string): Refusal | null {
 export function utcInstant(text: string): string | null {
   const read = INSTANT.test(text) ? readOr(() => Temporal.Instant.from(text)) : null;
   return read?.toString({ fractionalSecondDigits: 3 }) ?? null;
+}
+
+/** Deeds happen after the age of paper and before tomorrow: anything else is a clock that is wrong. */
+export function nearNow(instant: string, now: string): boolean {
+  const at = Date.parse(instant);
+  return at >= 0 && at <= Date.parse(now) + DAY_MS;
 }
 
 /** The day on which an instant falls where the lab is, that is in the time zone of this process. */

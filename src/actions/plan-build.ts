@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { done, refuse, type Refusal } from '#core/stock/refusal.ts';
 import { readBoard } from '#db/boards.ts';
+import { freeBuildName } from '#db/build-name.ts';
 import { insertBuild, NO_PLAN } from '#db/builds.ts';
 import { action, type Action } from './action.ts';
 import { begin } from './begin.ts';
@@ -22,7 +23,7 @@ export const planBuild: Action<PlanBuildInput, PlanBuildResult> = action('planBu
   const begun = await begin(tx, clock, who, input, { kind: 'planned' });
   if (!begun.ok) return begun;
   const { board, revision } = found;
-  const build = { id: randomUUID(), name: input.name?.trim() || board.name, boards, priority, due };
+  const build = { id: randomUUID(), name: await freeBuildName(tx, input.name?.trim() || board.name), boards, priority, due };
   await insertBuild(tx, input.id, { ...build, board: board.id, revision: revision.id, state: 'planned', ...NO_PLAN });
   return done({
     act: input.id,

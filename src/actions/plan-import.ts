@@ -1,4 +1,5 @@
 import type { ReadRow } from '#core/bom/bom.ts';
+import { readBagNumber } from '#core/stock/bag-number.ts';
 import type { Refusal } from '#core/stock/refusal.ts';
 import { nextNumber } from './bag-numbers.ts';
 import { newPart } from './part-key.ts';
@@ -28,8 +29,6 @@ export interface PlannedBag {
   readonly text: string;
   readonly key: string;
 }
-
-const WHOLE = /^0*([1-9]\d{0,11})$/;
 
 /**
  * Plans a stock list: what names a bag is its number where it is whole, else a part of its place; rows without a number get the
@@ -71,9 +70,8 @@ function statedNumbers(rows: readonly ReadRow[], taken: ReadonlySet<number>) {
   const clashes: { row: number; number: number; with: number | null }[] = [];
   const seen = new Map<number, number>();
   for (const row of rows) {
-    const digits = WHOLE.exec(nameOf(row) ?? '')?.[1];
-    if (digits === undefined) continue;
-    const number = Number(digits);
+    const number = readBagNumber(nameOf(row) ?? '');
+    if (number === null) continue;
     const earlier = seen.get(number);
     if (taken.has(number) || earlier !== undefined)
       clashes.push({ row: row.row, number, with: taken.has(number) ? null : (earlier ?? null) });

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { putIn } from '#core/stock/moves.ts';
+import { MOST_NUMBER } from '#core/stock/bag-number.ts';
 import { done, refuse, type Outcome, type Refusal } from '#core/stock/refusal.ts';
 import { findBags, insertBags, takenNumbers, type HeldBag, type NewBag } from '#db/bags.ts';
 import { ensureBoxes } from '#db/boxes.ts';
@@ -76,7 +77,7 @@ function itemTrouble(item: ReceivedItem): Refusal | null {
   return firstTrouble(
     quantityTrouble('quantity', item.quantity),
     item.sure === undefined ? null : rangeTrouble('sure', item.sure, 0, item.quantity),
-    item.bag === undefined ? null : quantityTrouble('bag', item.bag),
+    item.bag === undefined ? null : rangeTrouble('bag', item.bag, 1, MOST_NUMBER),
     item.lot?.received === undefined ? null : dateTrouble('received', item.lot.received),
     item.part || item.bag !== undefined
       ? null
@@ -98,6 +99,7 @@ async function place(tx: Tx, items: readonly ReceivedItem[]): Promise<Outcome<Pl
   for (const item of items) {
     const number = item.bag ?? next++;
     const bag = known.get(number) ?? null;
+    if (number > MOST_NUMBER) return refuse('out-of-range', { field: 'bag', received: number, least: 1, most: MOST_NUMBER });
     if (bag && item.part && partKey(item.part) !== bag.partKey) return refuse('number-taken', { number });
     if (!bag && !item.part) return refuse('no-such-bag', { bag: number });
     if (!bag && fresh.has(number)) return refuse('number-taken', { number });

@@ -3,6 +3,7 @@ import type { Plan, PlannedBuild } from '#core/kit/kit.ts';
 import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import { findBags, touchBags, type HeldBag } from '#db/bags.ts';
 import { readBoard } from '#db/boards.ts';
+import { freeBuildName } from '#db/build-name.ts';
 import { findBuild, insertBuild, insertBuildLines, insertTakes, setReserved, type NewTake } from '#db/builds.ts';
 import type { Tx } from '#db/database.ts';
 import { action, type Action } from './action.ts';
@@ -25,13 +26,14 @@ export const reserveKit: Action<ReserveKitInput, ReserveKitResult> = action('res
   const bags = await plannedBags(tx, input.plan);
   if (!bags.ok) return bags;
   if (input.builds.length === 0) return refuse('nothing-to-do');
-  const begun = await begin(tx, clock, who, input, { kind: 'reserved', memo: memoOf(input.builds) });
   if (!input.anyway && input.plan.builds.every(({ buildable }) => buildable === 0))
     return refuse('nothing-made', { boards: input.plan.builds.reduce((sum, { boards }) => sum + boards, 0) });
+  const begun = await begin(tx, clock, who, input, { kind: 'reserved', memo: memoOf(input.builds) });
   if (!begun.ok) return begun;
 
   const made: { key: string; build: string; name: string }[] = [];
-  for (const wanted of input.builds) {
+  for (const asked of input.builds) {
+    const wanted = asked.planned === undefined ? { ...asked, name: await freeBuildName(tx, asked.name) } : asked;
     const planned = input.plan.builds.find((build) => build.build === wanted.key);
     if (!planned) return refuse('no-such-build', { build: wanted.key });
     const build = await enterBuild(tx, input, wanted, planned, bags.value);

@@ -1,8 +1,12 @@
 import { readPart } from '#core/part/read-part.ts';
+import { plainText } from '#core/quantity/plain-text.ts';
 import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
+import { MOST } from './checks.ts';
 import type { ReceivedItem } from './inputs.ts';
 
-const COUNT = /^(~|about\s+|ca\.?\s*)?(\d{1,12})\s*(?:x|×|pcs?\.?|pieces?)?\s+(?=\S)/i;
+const COUNT = /^(~|about\s+|ca\.?\s*)?(\d+)\s*(?:x|×|pcs?\.?|pieces?)?\s+(?=\S)/i;
+/** a number that counts no pieces: `1e9`, `-3`, `2.5` */
+const NUMBER = /^[+-]?\d*[.,]?\d+(?:e[+-]?\d+)?(?=\s|$)/i;
 
 /**
  * Reads a line as it is typed when a delivery is taken in: how many, then what.
@@ -11,9 +15,13 @@ const COUNT = /^(~|about\s+|ca\.?\s*)?(\d{1,12})\s*(?:x|×|pcs?\.?|pieces?)?\s+(
  */
 export function readTypedLine(line: string): Outcome<ReceivedItem> {
   const text = line.trim().replaceAll(/\s+/g, ' ');
-  const count = COUNT.exec(text);
+  const plain = plainText(text);
+  const count = COUNT.exec(plain);
+  const number = NUMBER.exec(plain)?.[0].trim();
+  if (!count && number !== undefined) return refuse('not-valid', { field: 'quantity', received: number.slice(0, 40), expected: 'plain-figures' });
   if (!count) return refuse('not-valid', { field: 'line', received: text.slice(0, 80), expected: 'quantity-first' });
   const [start, estimate, digits = ''] = count;
+  if (Number(digits) > MOST) return refuse('out-of-range', { field: 'quantity', received: digits.slice(0, 40), least: 1, most: MOST });
   const what = text.slice(start.length);
   const { part } = readPart(what);
   return done({ quantity: Number(digits), ...(estimate && { sure: 0 }), part: { ...part, text: what } });

@@ -1,6 +1,6 @@
 import type { Outcome } from '#core/stock/refusal.ts';
 import type { Lab } from '#db/database.ts';
-import { readBuilds, readKit, type Kit } from '#db/read-builds.ts';
+import { readBuilds, readKit, type BuildSummary, type Kit } from '#db/read-builds.ts';
 
 const SHORTEST = 4;
 
@@ -15,12 +15,14 @@ export async function namedBuild(lab: Lab, word: string): Promise<Outcome<Kit>> 
     if (other)
       return {
         ok: false,
-        refusal: {
-          code: 'not-valid',
-          args: { field: 'BUILD', received: word, expected: 'the id of one build: several go by this name' },
-        },
+        refusal: { code: 'several-builds', args: { build: word, builds: found.map(summary).join(', ') } },
       };
     const kit = await readKit(tx, one.id);
     return kit ? { ok: true, value: kit } : { ok: false, refusal: { code: 'no-such-build', args: { build: word } } };
   });
+}
+
+/** `5f0c2e1a of 2026-11-25 (reserved)` */
+function summary({ id, reserved, state }: BuildSummary): string {
+  return `${id.slice(0, 8)} of ${reserved.slice(0, 10)} (${state})`;
 }

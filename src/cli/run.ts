@@ -8,6 +8,7 @@ import { nearestName } from './nearest-name.ts';
 import { processTerminal, type Terminal } from './terminal.ts';
 import type { Refusal } from '#core/stock/refusal.ts';
 import { homeFolder } from '#db/home.ts';
+import { diskTrouble } from '#db/disk-trouble.ts';
 import { Refused } from '#db/refused.ts';
 import { cliText } from '#say/en/cli.ts';
 import { refusalText } from '#say/en/refusals.ts';
@@ -92,7 +93,8 @@ export async function run(args: readonly string[]): Promise<number> {
   });
   try {
     return await main(args, terminal);
-  } catch (error) {
+  } catch (thrown) {
+    const error = diskTrouble(thrown);
     if (error instanceof Refused) terminal.say(`bagatelle: ${refusalText(error.refusal)}`);
     else sayFault(error, terminal);
     return 1;

@@ -1,3 +1,5 @@
+import { MOST } from '#actions/checks.ts';
+import { plainText } from '#core/quantity/plain-text.ts';
 import type { Outcome, Refusal, RefusalCode } from '#core/stock/refusal.ts';
 
 const WHOLE = /^[+-]?\d+(?:e\+?\d+)?$/i;
@@ -8,18 +10,19 @@ interface Range {
   readonly most: number;
 }
 
-const ANY: Range = { least: -1_000_000_000, most: 1_000_000_000 };
+const ANY: Range = { least: -MOST, most: MOST };
 export const BOARDS: Range = { least: 1, most: 10_000 };
 export const PORTS: Range = { least: 0, most: 65_535 };
 
 /** A whole number that was typed: `'12'` -> 12; `'1.5'`, `'twelve'` and what is out of range are refused by the name of the field. */
 export function readWhole(text: string, field: string, { least, most }: Range = ANY): Outcome<number> {
   const received = text.length > 40 ? `${text.slice(0, 40)}…` : text;
-  if (!NUMBER.test(text)) return no('not-valid', { field, received, expected: 'a whole number' });
-  if (!WHOLE.test(text)) return no('not-whole', { field, received });
-  const value = Number(text);
+  const plain = plainText(text);
+  if (!NUMBER.test(plain)) return no('not-valid', { field, received, expected: 'a whole number' });
+  if (!WHOLE.test(plain)) return no('not-whole', { field, received });
+  const value = Number(plain);
   return value < least || value > most
-    ? no('out-of-range', { field, received, least: value > most ? Math.max(least, 0) : least, most })
+    ? no('out-of-range', { field, received, least: Math.max(least, 0), most })
     : { ok: true, value };
 }
 

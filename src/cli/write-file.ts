@@ -1,4 +1,4 @@
-import { closeSync, existsSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
+import { closeSync, fsyncSync, openSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import type { Outcome, Refusal } from '#core/stock/refusal.ts';
 
 const BUFFERED = 256 * 1024;
@@ -8,7 +8,8 @@ export async function writeFile(
   path: string,
   lines: AsyncIterable<string> | Iterable<string>,
 ): Promise<Outcome<{ readonly lines: number }>> {
-  if (existsSync(path)) return no({ field: 'FILE', received: path, expected: 'a file that is not there yet' });
+  const there = statSync(path, { throwIfNoEntry: false });
+  if (there) return no({ field: 'FILE', received: path, expected: there.isDirectory() ? 'a file, and that is a folder' : 'a file that is not there yet' });
   const beside = `${path}.${process.pid}.part`;
   let file: number;
   try {
@@ -23,11 +24,11 @@ export async function writeFile(
       count += 1;
       waiting += `${line}\n`;
       if (waiting.length > BUFFERED) {
-        writeSync(file, waiting);
+        writeFileSync(file, waiting);
         waiting = '';
       }
     }
-    writeSync(file, waiting);
+    writeFileSync(file, waiting);
     fsyncSync(file);
   } catch (error) {
     closeSync(file);

@@ -33,3 +33,9 @@ void test('data is not kept where another program copies it', () => {
   assert.equal(homeTrouble(join(tmpdir(), 'OneDrive - Lab', 'bagatelle'), LOCAL), 'synchronised');
   assert.equal(homeTrouble(join(tmpdir(), 'lab'), LOCAL), null);
 });
+
+void test('data is not kept where the system keeps nothing, nor where no folder can be made', () => {
+  assert.equal(homeTrouble('/proc/x/y', `${LOCAL}\nproc /proc proc rw 0 0`), 'no-disk');
+  assert.equal(homeTrouble(join(process.execPath, 'lab'), LOCAL), process.execPath.startsWith(CLONE) ? 'clone' : 'not-writable');
+  assert.equal(homeTrouble(join(tmpdir(), 'not-there', 'nor-this'), LOCAL), null);
+});

@@ -1,4 +1,4 @@
-import { readFileSync, realpathSync } from 'node:fs';
+import { accessSync, constants, existsSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { homedir, platform } from 'node:os';
 import { dirname, join, resolve, sep } from 'node:path';
 
@@ -7,6 +7,8 @@ const CLONE = dirname(dirname(import.meta.dirname));
 /** File systems of other machines, as the mount table names them: SQLite's locks and its shared memory can't be trusted there. */
 const NETWORK =
   /^(?:nfs\d?|cifs|smb\d?|smbfs|afs|afpfs|ncpfs|ceph|glusterfs|lustre|davfs|webdav|fuse\.(?:sshfs|rclone|davfs2?|s3fs|gvfsd-fuse|glusterfs|cephfs|google-drive-ocamlfuse|onedriver))$/;
+/** What the system shows as files but keeps nowhere; making a folder there never ends in some versions of Node. */
+const NO_DISK = /^(?:proc|sysfs|cgroup2?|devpts|debugfs|tracefs|securityfs|configfs|pstore|bpf|mqueue|efivarfs|binfmt_misc)$/;
 /** Folders that a synchronising program copies behind our back, by the names that such programs give them. */
 const SYNCHRONISED =
   /^(?:dropbox.*|onedrive.*|google ?drive.*|my drive|icloud ?drive|mobile documents|cloudstorage|nextcloud.*|owncloud.*|pcloud ?drive|megasync.*|mega|box sync|syncthing|seafile|yandex\.disk|tresorit.*)$/i;
@@ -21,12 +23,31 @@ export function homeFolder(env: Readonly<Record<string, string | undefined>> = p
   return join(env['XDG_DATA_HOME'] ?? join(user, '.local', 'share'), 'bagatelle');
 }
 
-/** Why data must not be kept in the folder: `clone`, `network` or `synchronised`; null where it may. */
-export function homeTrouble(folder: string, mounts: string = mountTable()): 'clone' | 'network' | 'synchronised' | null {
+type HomeTrouble = 'clone' | 'network' | 'synchronised' | 'no-disk' | 'not-writable';
+
+/** Why data must not, or can not, be kept in the folder; null where it may. A folder that is not there yet is judged by the nearest above it. */
+export function homeTrouble(folder: string, mounts: string = mountTable()): HomeTrouble | null {
   const real = realFolder(resolve(folder));
   if (isInside(real, realFolder(CLONE))) return 'clone';
-  if (real.startsWith('\\\\') || NETWORK.test(fileSystemOf(real, mounts))) return 'network';
-  return real.split(sep).some((name) => SYNCHRONISED.test(name)) ? 'synchronised' : null;
+  const system = fileSystemOf(real, mounts);
+  if (real.startsWith('\\\\') || NETWORK.test(system)) return 'network';
+  if (NO_DISK.test(system)) return 'no-disk';
+  if (real.split(sep).some((name) => SYNCHRONISED.test(name))) return 'synchronised';
+  return existsSync(real) || canMakeIn(nearest(real)) ? null : 'not-writable';
+}
+
+function nearest(folder: string): string {
+  const parent = dirname(folder);
+  return existsSync(folder) || parent === folder ? folder : nearest(parent);
+}
+
+function canMakeIn(folder: string): boolean {
+  try {
+    accessSync(folder, constants.W_OK | constants.X_OK);
+    return statSync(folder).isDirectory();
+  } catch {
+    return false;
+  }
 }
 
 function isInside(folder: string, outer: string): boolean {

@@ -15,19 +15,20 @@ export function adaptSqlite(db: DatabaseSync, begin: string): SqliteDatabase {
       const known = kept.get(text);
       if (known) return known;
       if (kept.size >= KEPT_STATEMENTS) kept.clear();
-      const statement = adaptStatement(db.prepare(text === 'begin' ? begin : text));
+      const statement = adaptStatement(db.prepare(text === 'begin' ? begin : text), text === 'rollback' ? () => db.isTransaction : undefined);
       kept.set(text, statement);
       return statement;
     },
   };
 }
 
-function adaptStatement(statement: StatementSync): SqliteStatement {
+/** SQLite itself rolls back when the disk is full or fails: then there is nothing left to do, and the first error is the one to tell. */
+function adaptStatement(statement: StatementSync, needed: () => boolean = () => true): SqliteStatement {
   const reader = statement.columns().length > 0;
   return {
     reader,
     all: (parameters) => statement.all(...inputs(parameters)).map(plainRow),
-    run: (parameters) => statement.run(...inputs(parameters)),
+    run: (parameters) => (needed() ? statement.run(...inputs(parameters)) : { changes: 0, lastInsertRowid: 0 }),
     *iterate(parameters) {
       for (const row of statement.iterate(...inputs(parameters))) yield plainRow(row);
     },

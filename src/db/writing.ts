@@ -1,5 +1,6 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import type { EngineParts, Tx } from './engine.ts';
+import { diskTrouble } from './disk-trouble.ts';
 import { Refused } from './refused.ts';
 
 const PATIENCE_MS = 10_000;
@@ -16,7 +17,7 @@ export async function writing<T>(parts: EngineParts, fn: (tx: Tx) => Promise<T>)
         return fn(tx);
       });
     } catch (error) {
-      if (begun || !parts.isBusy(error)) throw error;
+      if (begun || !parts.isBusy(error)) throw diskTrouble(error);
       if (performance.now() - began > PATIENCE_MS) throw new Refused('busy');
       await pause(PAUSE_MS);
     }

@@ -1,6 +1,7 @@
 import type { Context, TypedResponse } from 'hono';
 import { HTTPException } from 'hono/http-exception';
 import { STATUS, type Problem, type ProblemCode } from '#api/problem.ts';
+import { diskTrouble } from '#db/disk-trouble.ts';
 import { Refused } from '#db/refused.ts';
 import type { Refusal, RefusalCode } from '#core/stock/refusal.ts';
 import { refusalText } from '#say/en/refusals.ts';
@@ -27,12 +28,13 @@ function isWire(code: ProblemCode): code is Exclude<ProblemCode, RefusalCode> {
 }
 
 /** Turns what was thrown into a problem: our own faults are logged in full and answered without details. */
-export function onError(error: Error, c: Context): Response {
+export function onError(thrown: Error, c: Context): Response {
+  const error = diskTrouble(thrown);
   if (error instanceof Refused) return refusal(c, error.refusal);
   if (error instanceof HTTPException && error.status < 500) {
     if (error.status === 413) return problem(c, 'wire-too-large', { path: c.req.path });
     return problem(c, 'wire-json', { path: c.req.path });
   }
-  process.stderr.write(`bagatelle: fault at ${c.req.method} ${c.req.path}: ${error.stack ?? error.message}\n`);
+  process.stderr.write(`bagatelle: fault at ${c.req.method} ${c.req.path}: ${thrown.stack ?? thrown.message}\n`);
   return problem(c, 'wire-fault', {});
 }

@@ -14,6 +14,7 @@ export const command = defineCommand({
   options: { last: { type: 'switch', say: 'the newest act of this lab, whoever did it' }, ...WRITE_OPTIONS },
   async run({ words: [word, extra], options, terminal }) {
     if (extra !== undefined) return wrongUsage(cliText('words-too-many', { word: extra }));
+    if (word !== undefined && options.last) return wrongUsage(cliText('words-too-many', { word }));
     if ((word === undefined) === (options.last === undefined))
       return wrongUsage(cliText('words-missing', { what: 'ACT, or --last' }));
     return withLab(async (lab) => {

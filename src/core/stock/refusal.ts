@@ -25,6 +25,9 @@ export type RefusalCode =
   | 'bad-home' // {folder, why}
   | 'not-empty' // {}: the lab already holds something
   | 'busy' // {}
+  | 'disk-full' // {}
+  | 'disk-read-only' // {}
+  | 'several-builds' // {build, builds}: `id day` of each, separated by commas
   // files
   | 'file-missing' // {file}
   | 'file-empty' // {file}

@@ -23,6 +23,7 @@ const HOME: Readonly<Record<string, string>> = {
   clone: 'it is inside the program, and would be lost with the next copy of it',
   network: 'it is on a network drive, where the locks of the database can not be trusted',
   synchronised: 'another program synchronises it, and would copy a database that is half written',
+  'no-disk': 'the system keeps nothing there',
   'not-writable': 'it can not be written to',
 };
 
@@ -133,13 +134,13 @@ const SENTENCES = {
   'not-valid': (a) =>
     `${a['field']} must be ${EXPECTED[String(a['expected'])] ?? a['expected']}${a['received'] === '' ? '' : `, not '${a['received']}'`}.`,
   'plan-stale': (a) => `The stock changed since this was planned: ${staleBags(a)}. Nothing was reserved; plan again.`,
-  'nothing-to-do': () => 'There is nothing to do.',
   override: (a) =>
     `Bag ${a['bag']} does not serve for row ${a['row']}${sayAgainst(a)}. If you take it all the same, say why; the reason is kept and shown with it.`,
   'nothing-made': (a) =>
     `Not one of ${count(a['boards'], 'board')} can be built from what is free, so nothing was promised. 'bagatelle match' shows what is missing; say so if the pieces are to be promised anyway.`,
   'made-unknown': (a) =>
     `${count(a['lines'], 'line')} of '${a['build']}' ${Number(a['lines']) === 1 ? 'is' : 'are'} short, so ${count(a['boards'], 'board')} may not have been made. Say how many were.`,
+  'nothing-to-do': () => 'There is nothing to do.',
   'build-state': (a) =>
     `Build '${a['build']}' is ${a['state']}; this can be done only while it is ${String(a['wants']).replaceAll(', ', ' or ')}.`,
   'newer-schema': (a) =>
@@ -149,6 +150,9 @@ const SENTENCES = {
     `Data can't be kept in ${a['folder']}: ${HOME[String(a['why'])] ?? a['why']}. Choose another folder with BAGATELLE_HOME.`,
   'not-empty': () => 'The lab already holds something. Use an empty data folder (BAGATELLE_HOME says which).',
   busy: () => 'Another process has been writing to the lab for a long time. Nothing was changed; try again.',
+  'disk-full': () => 'The disk is full: nothing was kept. Free some room and do it again.',
+  'disk-read-only': () => "The disk can't be written to: nothing was kept. Is it mounted for reading only, or does the folder belong to another account?",
+  'several-builds': (a) => `Several builds answer to '${a['build']}'. Say which by its id: ${String(a['builds']).replaceAll(', ', '; ')}.`,
   'file-missing': (a) => `There is no file ${a['file']}, or it can't be read.`,
   'file-empty': (a) => `${a['file']} is empty.`,
   'file-too-slow': (a) =>
