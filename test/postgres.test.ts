@@ -38,10 +38,10 @@ if (cluster) {
 }
 
 /** A lab of an older program with builds in it, migrated by this one, and restored from what was kept before. */
-async function backupBeforeMigration({ fresh }: Cluster): Promise<void> {
+async function backupBeforeMigration(cluster: Cluster): Promise<void> {
   const home = mkdtempSync(join(tmpdir(), 'bagatelle-before-'));
-  const old = openPostgres(await fresh(), home);
-  const lab = await openDatabase({ url: await fresh() });
+  const old = openPostgres(await cluster.fresh(), home);
+  const lab = await openDatabase({ url: await cluster.fresh() });
   try {
     await migrate(old, MIGRATIONS.slice(0, 3));
     for (const row of [
