@@ -10,6 +10,7 @@ import { openDatabase, type Lab } from '#db/database.ts';
 import { readActs } from '#db/history.ts';
 import { readBuilds } from '#db/read-builds.ts';
 import { readStock } from '#db/read-stock.ts';
+import { Refused } from '#db/refused.ts';
 import { BAG_GROUPS } from './delivery-items.ts';
 import { DEMO_SEED, fillDemo } from './fill.ts';
 import { chance } from './random.ts';
@@ -85,4 +86,8 @@ void test('the demo shows what a lab meets: exhausted, astray, salvaged, estimat
     (await lab.read(readBoards)).map(({ name, revisions }) => `${name} ${revisions.length}`),
     [`${BENCH} 2`, `${GREENHOUSE} 2`, `${TIDE} 2`],
   );
+});
+
+void test('who fills a lab that another is filling is told that it holds something', async () => {
+  await assert.rejects(fillDemo(lab), (error) => error instanceof Refused && error.refusal.code === 'not-empty');
 });

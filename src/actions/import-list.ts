@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { putIn } from '#core/stock/moves.ts';
+import { MOST_NUMBER } from '#core/stock/bag-number.ts';
 import { done, refuse } from '#core/stock/refusal.ts';
 import { insertBags, takenNumbers, type NewBag } from '#db/bags.ts';
 import { ensureBoxes } from '#db/boxes.ts';
@@ -28,6 +29,8 @@ export const importList: Action<ImportInput, ImportResult> = action('importList'
   const tooMany = plan.bags.find((bag) => bag.quantity > MOST);
   const trouble = tooMany ? quantityTrouble('quantity', tooMany.quantity, 0) : null;
   if (trouble) return { ok: false, refusal: { ...trouble, args: { ...trouble.args, row: tooMany?.row.row ?? 0 } } };
+  const beyond = plan.bags.find(({ number }) => number > MOST_NUMBER);
+  if (beyond) return refuse('out-of-range', { field: 'bag', received: beyond.number, least: 1, most: MOST_NUMBER, row: beyond.row.row });
   const begun = await begin(tx, clock, who, input, { kind: 'imported', note: input.source });
   if (!begun.ok) return begun;
 

@@ -10,6 +10,7 @@ export type WireCode =
   | 'wire-field'
   | 'wire-too-large'
   | 'wire-no-such-page'
+  | 'wire-method'
   | 'wire-change-ahead'
   | 'wire-fault';
 
@@ -62,6 +63,7 @@ export const STATUS = {
   'wire-field': 422,
   'wire-too-large': 413,
   'wire-no-such-page': 404,
+  'wire-method': 405,
   'wire-change-ahead': 409,
   'wire-fault': 500,
 } as const satisfies Record<RefusalCode | WireCode, number>;

@@ -1,5 +1,6 @@
 import { MOST } from '#actions/checks.ts';
 import { plainText } from '#core/quantity/plain-text.ts';
+import { MOST_NUMBER } from '#core/stock/bag-number.ts';
 import type { Outcome, Refusal, RefusalCode } from '#core/stock/refusal.ts';
 
 const WHOLE = /^[+-]?\d+(?:e\+?\d+)?$/i;
@@ -12,6 +13,7 @@ interface Range {
 
 const ANY: Range = { least: -MOST, most: MOST };
 export const BOARDS: Range = { least: 1, most: 10_000 };
+export const BAGS: Range = { least: 1, most: MOST_NUMBER };
 export const PORTS: Range = { least: 0, most: 65_535 };
 
 /** A whole number that was typed: `'12'` -> 12; `'1.5'`, `'twelve'` and what is out of range are refused by the name of the field. */

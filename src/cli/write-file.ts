@@ -9,7 +9,8 @@ export async function writeFile(
   lines: AsyncIterable<string> | Iterable<string>,
 ): Promise<Outcome<{ readonly lines: number }>> {
   const there = statSync(path, { throwIfNoEntry: false });
-  if (there) return no({ field: 'FILE', received: path, expected: there.isDirectory() ? 'a file, and that is a folder' : 'a file that is not there yet' });
+  if (there?.isDirectory()) return no({ field: 'FILE', received: '', expected: `a new file, and ${path} is a folder` });
+  if (there) return no({ field: 'FILE', received: path, expected: 'a file that is not there yet' });
   const beside = `${path}.${process.pid}.part`;
   let file: number;
   try {

@@ -314,3 +314,20 @@ void test('a port that is taken is a fault to tell, not a throw', async () => {
   assert.equal('fault' in fault && fault.fault, 'port-taken');
   await new Promise((closed) => void taken.close(closed));
 });
+
+void test('a path that is there says what it takes when it is asked otherwise', async () => {
+  for (const [method, path, allow] of [['DELETE', '/api/bags/1', 'GET, HEAD, OPTIONS'], ['PUT', '/api/movements', 'POST'], ['DELETE', '/api/openapi.json', 'GET, HEAD, OPTIONS']] as const) {
+    const told = await ask(path, { method });
+    assert.deepEqual([told.status, told.body['code']], [405, 'wire-method'], path);
+    assert.ok(told.headers.get('allow')?.includes(allow), `${path}: ${told.headers.get('allow')}`);
+  }
+  assert.equal((await ask('/api/nothing-here')).status, 404);
+});
+
+void test('a deed of the far future or before 1970 is refused by the name of its field', async () => {
+  const bag = await bagOf(5);
+  for (const happenedAt of ['2026-03-03T09:00:01Z', '1969-12-31T23:59:59Z']) {
+    const told = await post('/api/movements', { id: randomUUID(), kind: 'picked', bag, quantity: 1, happenedAt });
+    assert.deepEqual([told.status, told.body['field']], [422, 'happenedAt']);
+  }
+});

@@ -3,6 +3,7 @@ import { apiApp } from './api-app.ts';
 import { changeNumber } from './fresh.ts';
 import { hostGuard, originGuard, securityHeaders, sizeGuard } from './guard.ts';
 import { pages } from './pages.ts';
+import { methodGuard } from './method-guard.ts';
 import { onError, problem } from './problem.ts';
 import { bagRoutes } from './routes/bags.ts';
 import { boardRoutes } from './routes/boards.ts';
@@ -24,7 +25,7 @@ interface AppOptions {
 /** The whole web side of a lab, as one function from request to answer. */
 export function createApp(served: Served, { pagesFolder, alsoKnownAs }: AppOptions): OpenAPIHono {
   const app = apiApp();
-  app.use(securityHeaders, hostGuard(alsoKnownAs), originGuard, sizeGuard);
+  app.use(securityHeaders, hostGuard(alsoKnownAs), methodGuard(app), originGuard, sizeGuard);
   app.use('/api/*', changeNumber(served.lab));
   for (const routes of ROUTES) app.route('/', routes(served));
   app.doc31('/api/openapi.json', {

@@ -4,7 +4,7 @@ import { readTypedLine } from '#actions/typed-line.ts';
 import type { Outcome } from '#core/stock/refusal.ts';
 import { cliText } from '#say/en/cli.ts';
 import { defineCommand, refused, wrongUsage } from '../command.ts';
-import { readWhole } from '../whole.ts';
+import { BAGS, readWhole } from '../whole.ts';
 import { WRITE_OPTIONS, writeAct } from '../write-act.ts';
 
 export const command = defineCommand({
@@ -24,7 +24,7 @@ export const command = defineCommand({
     const lines = linesOf(words, words[0] === '-' ? await terminal.input() : '');
     if (!lines.length) return wrongUsage(cliText('words-missing', { what: 'LINE' }));
     if (options.bag !== undefined && lines.length > 1) return wrongUsage(cliText('one-line-for-bag'));
-    const bag = options.bag === undefined ? null : readWhole(options.bag, '--bag');
+    const bag = options.bag === undefined ? null : readWhole(options.bag, '--bag', BAGS);
     if (bag && !bag.ok) return refused(bag.refusal);
     const { box, place, from } = options;
     const more = {

@@ -1,4 +1,6 @@
 import { flushCompileCache } from 'node:module';
+import type { Lab } from '#db/database.ts';
+import { Refused } from '#db/refused.ts';
 import { serveLab, isLoopback } from '#server/start.ts';
 import { cliText } from '#say/en/cli.ts';
 import { defineCommand, ENDED, refused, wrongUsage } from '../command.ts';
@@ -26,6 +28,7 @@ export const command = defineCommand({
     const host = options.host ?? '127.0.0.1';
     if (!isLoopback(host) && !options['let-the-network-in']) return wrongUsage(cliText('serve-network', { host }));
     return withLab(async (lab) => {
+      if (await onlyReads(lab)) terminal.say(cliText('serve-read-only', { where: lab.where }));
       const stop = stopAsked();
       const served = await serveLab(lab, clock, { host, port: port.value });
       if ('fault' in served) {
@@ -43,6 +46,16 @@ export const command = defineCommand({
     });
   },
 });
+
+/** A lab on a disk that can't be written to can be looked at. */
+async function onlyReads(lab: Lab): Promise<boolean> {
+  try {
+    await lab.transact(() => Promise.resolve());
+    return false;
+  } catch (error) {
+    return error instanceof Refused && error.refusal.code === 'disk-read-only';
+  }
+}
 
 /** Resolves when the process is asked to end; a second time ends it at once. */
 function stopAsked(): Promise<void> {

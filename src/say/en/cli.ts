@@ -1,3 +1,6 @@
+import { deedName } from './acts.ts';
+import { count } from './count.ts';
+
 interface Held {
   bag: number;
   onHand: number;
@@ -78,7 +81,7 @@ const CLI = {
   'nothing-found': ({ words }: { words: string }) => `No bag answers '${words}'.`,
   'set-aside': ({ bag, state, before }: { bag: number; state: string; before: string }) =>
     `Bag ${bag} is ${state} now (was ${before}).`,
-  undone: ({ kind, bags }: { kind: string; bags: string }) => `Taken back: ${kind}.${bags ? ` Bags ${bags}.` : ''}`,
+  undone: ({ kind, bags }: { kind: string; bags: string }) => `Taken back: ${deedName(kind)}.${bags ? ` ${bags.includes(', ') ? 'Bags' : 'Bag'} ${bags}.` : ''}`,
   'bag-head': ({
     bag,
     code,
@@ -118,7 +121,7 @@ const CLI = {
   'row-doubts': ({ row, doubts }: { row: number; doubts: string }) => `row ${row}: ${doubts}`,
   'import-doubts': ({ rows }: { rows: number }) =>
     `${rows} ${rows === 1 ? 'row was' : 'rows were'} read with a doubt; --dry-run shows them, and what each column was taken for.`,
-  importing: ({ rows }: { rows: number }) => `importing ${rows} rows`,
+  importing: ({ rows }: { rows: number }) => `importing ${count(rows, 'row')}`,
   imported: ({
     bags,
     parts,
@@ -134,11 +137,11 @@ const CLI = {
     last: number | null;
     skipped: number;
   }) =>
-    `${bags} bags made (${first}–${last}), ${parts} different parts, ${pieces} pieces${skipped ? `; ${skipped} rows were no part` : ''}.`,
+    `${count(bags, 'bag')} made (${first === last ? first : `${first}–${last}`}), ${count(parts, 'different part')}, ${count(pieces, 'piece')}${skipped ? `; ${count(skipped, 'row was', 'rows were')} no part` : ''}.`,
   'import-duplicate': ({ row, of }: { row: number; of: number }) =>
     `row ${row}: the same part as row ${of}; it gets a bag of its own.`,
   'import-skipped': ({ row }: { row: number }) => `row ${row}: not a part; it gets no bag.`,
-  'import-dry': ({ bags }: { bags: number }) => `${bags} bags would be made. Nothing was written.`,
+  'import-dry': ({ bags }: { bags: number }) => `${count(bags, 'bag')} would be made. Nothing was written.`,
   planning: () => 'planning',
   'match-sum': ({
     exact,
@@ -153,12 +156,12 @@ const CLI = {
     missing: number;
     short: number;
   }) =>
-    `${exact} exact, ${serves} serve, ${check} to check, ${missing} missing; ${short === 0 ? 'nothing short' : `${short} lines short`}.`,
+    `${exact} exact, ${serves} ${serves === 1 ? 'serves' : 'serve'}, ${check} to check, ${missing} missing; ${short === 0 ? 'nothing short' : `${count(short, 'line')} short`}.`,
   reserved: ({ name, build, act }: { name: string; build: string; act: string }) =>
     `Build '${name}' (${build}) is reserved. Its walk: bagatelle builds ${build}. Take it back with: bagatelle undo ${act}`,
   'kit-sum': ({ boards, buildable, buildableWithChecks, limitedBy, proof, gap }: Kit) =>
     [
-      `${buildable} of ${boards} boards can be built.`,
+      `${buildable} of ${count(boards, 'board')} can be built.`,
       ...(buildableWithChecks > buildable ? [`${buildableWithChecks} if the open checks were accepted.`] : []),
       ...(limitedBy.length ? [`Limited by ${limits(limitedBy)}.`] : []),
       ...(proof === 'gap' ? [`The plan may be up to ${Math.ceil(gap * 100)} % from the best one.`] : []),
@@ -171,39 +174,45 @@ const CLI = {
   'build-gets': ({ name, boards, due, buildable, short }: Gets) =>
     `${name}, ${boards} ${boards === 1 ? 'board' : 'boards'}${due === null ? '' : `, due ${due}`}: ${buildable} of ${boards}${short ? `, ${short} ${short === 1 ? 'piece' : 'pieces'} short` : ''}`,
   'picked-kit': ({ name, picked, open }: { name: string; picked: number; open: number }) =>
-    `Picked ${picked} pieces for '${name}'. ${open === 0 ? 'The kit is complete.' : `${open} stops are still open.`}`,
+    `Picked ${count(picked, 'piece')} for '${name}'. ${open === 0 ? 'The kit is complete.' : `${count(open, 'stop is', 'stops are')} still open.`}`,
   'returned-kit': ({ name, returned }: { name: string; returned: number }) =>
-    `Returned ${returned} pieces of '${name}' to their bags.`,
+    `Returned ${count(returned, 'piece')} of '${name}' to ${returned === 1 ? 'its bag' : 'their bags'}.`,
   'nothing-picked': () => 'Nothing was picked for this build yet.',
   'build-head': ({ build, name, boards, state, board, revision, short }: Build) =>
-    `Build ${build}  '${name}'  ${boards} boards, ${state}${board === null ? '' : `, of board ${board} ${revision ?? ''}`}${short ? `, ${short} pieces short` : ''}`,
+    `Build ${build}  '${name}'  ${count(boards, 'board')}, ${state}${board === null ? '' : `, of board ${board} ${revision ?? ''}`}${short ? `, ${count(short, 'piece')} short` : ''}`,
   'head-route': () => '\nThe walk',
   'head-trays': () => '\nThe trays',
   finish: ({ name, made }: { name: string; made: number }) =>
-    `'${name}': ${made} boards made. What is left in the trays may come back: bagatelle return --build '${name}'`,
+    `'${name}': ${count(made, 'board')} made. What is left in the trays may come back: bagatelle return --build '${name}'`,
   cancel: ({ name, returned }: { name: string; returned: number }) =>
-    `'${name}' is given up; ${returned} pieces went back to their bags.`,
+    `'${name}' is given up; ${returned === 0 ? 'nothing had been picked' : `${count(returned, 'piece')} went back to ${returned === 1 ? 'its bag' : 'their bags'}`}.`,
   'board-saved': ({ board, revision, lines }: { board: string; revision: string; lines: number }) =>
-    `Board '${board}', revision ${revision}: ${lines} lines kept.`,
+    `Board '${board}', revision ${revision}: ${count(lines, 'line')} kept.`,
   chosen: ({ board, row, bag }: { board: string; row: number; bag: number | null }) =>
     bag === null
-      ? `Row ${row} of '${board}' has no bag by hand any more.`
+      ? `Row ${row} of '${board}' is no longer answered by a bag chosen by hand.`
       : `Bag ${bag} is taken for row ${row} of '${board}', and for the same demand in later revisions.`,
+  'line-head': ({ row, refs, text, need, fitted }: { row: number; refs: string; text: string; need: number; fitted: boolean }) =>
+    `Row ${row}${refs ? `, ${refs}` : ''}: ${text}. ${fitted ? `${need} needed.` : 'Not fitted on this board.'}`,
+  'line-bag': ({ bag, verdict, code, free }: { bag: number; verdict: string; code: string; free: number }) =>
+    `  bag ${bag}  ${code}  ${verdict}, ${free} free`,
   'no-acts': () => 'Nothing was done in this lab yet.',
   checking: () => 'checking',
   'check-good': () => 'The lab is sound: on hand is the sum of the movements in every bag.',
   'check-bad': ({ faults }: { faults: number }) =>
-    `${faults} faults found. Keep this data folder as it is, and restore the last good backup into another.`,
+    `${count(faults, 'fault')} found. Keep this data folder as it is, and restore the last good backup into another.`,
   'lab-fault': ({ code, args }: { code: string; args: string }) => `${code} ${args}`,
   'backing-up': () => 'writing the backup',
-  'backed-up': ({ file, rows }: { file: string; rows: number }) => `${file} holds the whole lab (${rows} rows).`,
+  'backed-up': ({ file, rows }: { file: string; rows: number }) => `${file} holds the whole lab (${count(rows, 'row')}).`,
   restoring: () => 'restoring',
   restored: ({ file }: { file: string }) => `The lab of ${file} is restored, and is sound.`,
-  exported: ({ file, bags }: { file: string; bags: number }) => `${file} holds ${bags} bags.`,
+  exported: ({ file, bags }: { file: string; bags: number }) => `${file} holds ${count(bags, 'bag')}.`,
   filling: () => 'filling the demo lab',
   'demo-filled': ({ where }: { where: string }) =>
     `The demo lab is in ${where}. Look into it: bagatelle find 100n, bagatelle boards, bagatelle serve --open`,
   serving: ({ url }: { url: string }) => `The lab is open at ${url}   (Ctrl+C closes it)`,
+  'serve-read-only': ({ where }: { where: string }) =>
+    `${where} can't be written to: this lab can be looked at, but nothing in it can be changed.`,
   stopped: () => 'The lab is closed.',
   'serve-network': ({ host }: { host: string }) =>
     `--host ${host} would let others on the network read and change this lab, and there is no sign-in yet. Add --let-the-network-in if that is what you want.`,
@@ -221,7 +230,7 @@ const CLI = {
     ({
       'port-taken': `Port ${port} is taken by another program, perhaps by a lab that is open already. Close that one, or choose another: bagatelle serve --port ${port + 1}`,
       'port-refused': `This account may not listen on port ${port}. Choose one above 1023: bagatelle serve --port 4242`,
-      'no-such-address': `'${host}' is no address of this machine. Leave --host out to keep the lab to this machine.`,
+      'no-such-address': `'${host}' is not an address of this machine. Leave --host out to keep the lab to this machine.`,
     })[fault],
   'way-on': ({ option }: { option: string }) => `(${option} says so.)`,
   act: ({ act }: { act: string }) => `Act ${act}. Take it back with: bagatelle undo ${act}`,
