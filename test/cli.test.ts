@@ -118,6 +118,27 @@ void suite('commands in processes of their own', { concurrency: 2 }, () => {
     assert.match((await good(lab, 'check')).said, /sound/);
   });
 
+  void test('what is doubtful in a file is said by every command that reads it, and a column that is not there is wrong usage', async () => {
+    const lab = home('doubts');
+    const shelf = file('shelf.csv', 'Bag;Box;Fach;What is in it;Menge\n12;B;7;4k7 1% 0805;1.500\n13;B;8;Elko 4,7 µF 50V;50-60\n');
+    const dry = await good(lab, 'import', shelf, '--dry-run');
+    assert.match(dry.said, /3 'Fach' = place \(by its header\), 4 'What is in it' = description \(by its cells\)/);
+    assert.match(dry.said, /row 3, quantity: .*50-60/);
+    await good(lab, 'import', shelf);
+    assert.match((await good(lab, 'bag', '12')).out, /box B, place 7[^]*1500 on hand/);
+    const twenty = file('twenty.csv', 'Ref,Qty,Description\nR1,20,4k7 1% 0805\n');
+    const [line] = jsonLines((await good(lab, 'match', twenty, '--json')).out);
+    const { because } = line as { because: { code: string }[] }; // as: the contract of --json
+    assert.equal(because[0]?.code, 'quantity-not-refs');
+    for (const [command, ...more] of [['match'], ['kit'], ['save', '--name', 'Twenty']] as const)
+      assert.match((await good(lab, command, twenty, ...more)).said, /row 2: quantity: The quantity is 20/);
+    for (const command of ['read', 'import', 'match', 'kit', 'save']) {
+      const ran = await runCli(lab, [command, twenty, '--columns', 'Amount=quantity']);
+      assert.equal(ran.status, 2, command);
+      assert.match(ran.said, /no column 'amount'.*1 'Ref', 2 'Qty', 3 'Description'/);
+    }
+  });
+
   void test('single bags: received, found, picked, returned, counted, astray and found again, undone', async () => {
     const lab = home('bags');
     const received = await good(
@@ -256,6 +277,8 @@ void suite('commands in processes of their own', { concurrency: 2 }, () => {
     await refused(lab, ['choose', 'Blinker', '5', '4'], /does not serve for row 5: .*--reason TEXT/);
     await good(lab, 'choose', 'Blinker', '5', '4', '--reason', 'tried at the bench');
     assert.match((await good(lab, 'match', 'Blinker')).out, /5 .*4 × 1.*because “tried at the bench”/);
+    assert.match((await good(lab, 'match', 'Blinker', '--row', '5')).out, /^Row 5, .* needed\.\n {2}bag 4 .*\n {4}bag 4 was chosen/);
+    assert.match((await good(lab, 'history')).out, /bag chosen by hand/);
     await refused(lab, ['match', 'No such board'], /no board 'No such board'/);
   });
 

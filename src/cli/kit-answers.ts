@@ -2,7 +2,7 @@ import type { ShownBuild } from '#actions/shown-build.ts';
 import { kitAnswer, otherBuild, plannedKit, type KitAnswer } from '#api/kits.ts';
 import { sayBecause } from '#say/en/because.ts';
 import { cliText } from '#say/en/cli.ts';
-import { LINE_COLUMNS, ROUTE_COLUMNS } from './kit-tables.ts';
+import { LINE_COLUMNS, ROUTE_COLUMNS, toldLines } from './kit-tables.ts';
 import { tableLines } from './table.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -26,7 +26,7 @@ export function tellKits(terminal: Terminal, { shown, all }: Shown): void {
   for (const [at, one] of shown.entries()) {
     if (at > 0) terminal.out('');
     if (shown.length > 1) terminal.out(`${one.open.name}\n`);
-    tellKit(terminal, kitAnswer(one, all, sayBecause));
+    tellKit(terminal, one, kitAnswer(one, all, sayBecause));
   }
   const others = all.filter((one) => !shown.includes(one));
   if (others.length === 0) return;
@@ -39,8 +39,8 @@ export function tellInShort(terminal: Terminal, builds: readonly ShownBuild[]): 
   for (const one of builds) terminal.out(cliText('build-gets', otherBuild(one)));
 }
 
-function tellKit(terminal: Terminal, answer: KitAnswer): void {
-  for (const line of tableLines(answer.lines, LINE_COLUMNS, terminal.columns)) terminal.out(line);
+function tellKit(terminal: Terminal, { lines }: ShownBuild, answer: KitAnswer): void {
+  for (const line of tableLines(toldLines(lines, answer.lines), LINE_COLUMNS, terminal.columns)) terminal.out(line);
   terminal.out('');
   for (const line of tableLines(answer.route, ROUTE_COLUMNS, terminal.columns)) terminal.out(line);
   terminal.out('');

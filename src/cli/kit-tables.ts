@@ -1,4 +1,6 @@
 import type { LineAnswer, RouteStop } from '#api/kits.ts';
+import type { Because } from '#core/serve/verdict.ts';
+import { sayReasons } from '#say/en/reasons.ts';
 import type { ColumnOf } from './table.ts';
 
 /** `['R1','R2','R3','R5']` -> `R1–R3 R5`: refs in the order given, runs drawn together. */
@@ -16,17 +18,27 @@ export function writeRefs(refs: readonly string[]): string {
   return runs.map(({ text }) => text).join(' ');
 }
 
+/** A line with its reasons as a person reads them. */
+export type ToldLine = LineAnswer & { readonly said: string };
+
+/** Lines as people read them, each beside the reasons that its answer was made of. */
+export function toldLines(lines: readonly { readonly because: readonly Because[] }[], answers: readonly LineAnswer[]): ToldLine[] {
+  return answers.map((answer, at) => ({ ...answer, said: sayReasons(lines[at]?.because ?? []).join('; ') }));
+}
+
+const isFitted = ({ because }: LineAnswer): boolean => because.every(({ code }) => code !== 'not-fitted');
+
 const taken = ({ bags }: LineAnswer): string => (bags.length ? bags.map(({ bag, take }) => `${bag} × ${take}`).join(', ') : '–');
 
-export const LINE_COLUMNS: readonly ColumnOf<LineAnswer>[] = [
+export const LINE_COLUMNS: readonly ColumnOf<ToldLine>[] = [
   { head: 'row', cell: (line) => line.row, right: true },
   { head: 'refs', cell: (line) => shortened(writeRefs(line.refs)) },
   { head: 'need', cell: (line) => line.need, right: true },
-  { head: 'verdict', cell: (line) => line.verdict },
+  { head: 'verdict', cell: (line) => (isFitted(line) ? line.verdict : 'not fitted') },
   { head: 'bags', cell: taken },
   { head: 'spare', cell: (line) => line.spare || '', right: true },
   { head: 'short', cell: (line) => line.short || '', right: true },
-  { head: 'because', cell: (line) => line.because.map(({ text }) => text).join('; '), gives: true },
+  { head: 'because', cell: (line) => line.said, gives: true },
 ];
 
 export const ROUTE_COLUMNS: readonly ColumnOf<RouteStop>[] = [

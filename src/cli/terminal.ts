@@ -18,6 +18,12 @@ export interface Terminal {
   readonly interactive: boolean;
 }
 
+/** COLUMNS where it is set, else as wide as the terminal; what goes into a file or another program is never cut. */
+export function widthOfTerminal(told: string | undefined, shown: number | undefined): number {
+  const columns = Number(told);
+  return Number.isInteger(columns) && columns > 0 ? columns : (shown ?? Number.POSITIVE_INFINITY);
+}
+
 async function readAll(stream: NodeJS.ReadStream): Promise<string> {
   const parts: string[] = [];
   stream.setEncoding('utf8');
@@ -50,7 +56,7 @@ export function processTerminal(): Terminal {
     },
     input: () => readAll(stdin),
     paint: (style, text) => styleText(style, text, { stream: stdout }),
-    columns: stdout.columns ?? 100,
+    columns: widthOfTerminal(process.env['COLUMNS'], stdout.isTTY ? stdout.columns : undefined),
     interactive: stdout.isTTY && stdin.isTTY,
   };
 }

@@ -1,4 +1,5 @@
 import { OpenAPIHono } from '@hono/zod-openapi';
+import { sayWanted } from '#say/en/wanted.ts';
 import { problem } from './problem.ts';
 
 /** A group of routes; a body or a parameter that does not fit is answered by the name of its field. */
@@ -8,7 +9,7 @@ export function apiApp(): OpenAPIHono {
       if (result.success) return undefined;
       const issue = result.error.issues[0];
       const field = issue?.path.join('.') || 'body';
-      return problem(c, 'wire-field', { field, expected: issue?.message ?? 'another value' });
+      return problem(c, 'wire-field', { field, expected: issue ? sayWanted(issue) : 'another value' });
     },
   });
 }

@@ -1,4 +1,5 @@
 import { readActs, type ActEntry } from '#db/history.ts';
+import { deedText } from '#say/en/acts.ts';
 import { cliText } from '#say/en/cli.ts';
 import { defineCommand, ENDED, JSON_OPTION, refused, wrongUsage } from '../command.ts';
 import { withLab } from '../lab.ts';
@@ -11,12 +12,12 @@ const COLUMNS: readonly ColumnOf<ActEntry>[] = [
   { head: 'act', cell: (entry) => entry.act.slice(0, 8) },
   { head: 'when', cell: (entry) => writeInstant(entry.happenedAt) },
   { head: 'who', cell: (entry) => entry.who },
-  { head: 'what', cell: (entry) => (entry.undoes ? `undo of ${entry.undoes.slice(0, 8)} (${entry.kind})` : entry.kind) },
+  { head: 'what', cell: deedText },
   {
     head: 'bags',
     cell: (entry) => `${entry.bags.join(' ')}${entry.movements > entry.bags.length && entry.bags.length >= 8 ? ' …' : ''}`,
   },
-  { head: 'note', cell: (entry) => [entry.undoneBy ? 'undone' : '', entry.note ?? ''].filter(Boolean).join('; '), gives: true },
+  { head: 'note', cell: (entry) => [entry.undoneBy ? 'taken back' : '', entry.note ?? ''].filter(Boolean).join('; '), gives: true },
 ];
 
 export const command = defineCommand({

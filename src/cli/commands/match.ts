@@ -7,10 +7,11 @@ import { oneWord } from '../bag-words.ts';
 import { namedBom } from '../bom-words.ts';
 import { columnChoice, COLUMNS_OPTION } from '../column-words.ts';
 import { defineCommand, ENDED, JSON_OPTION, refused } from '../command.ts';
-import { LINE_COLUMNS } from '../kit-tables.ts';
+import { LINE_COLUMNS, toldLines } from '../kit-tables.ts';
 import { withLab } from '../lab.ts';
 import { withProgress } from '../progress.ts';
 import { tellDoubtedRows } from '../reading-words.ts';
+import { tellLine } from '../one-line.ts';
 import { tableLines } from '../table.ts';
 import { BOARDS, readWhole } from '../whole.ts';
 
@@ -21,6 +22,7 @@ export const command = defineCommand({
   example: 'bagatelle match blinker.csv --boards 3',
   options: {
     boards: { type: 'word', value: 'N', say: 'for so many boards: 1 unless said' },
+    row: { type: 'word', value: 'ROW', say: 'one line whole: every bag that may answer it, with all reasons' },
     columns: COLUMNS_OPTION,
     json: JSON_OPTION,
   },
@@ -31,15 +33,18 @@ export const command = defineCommand({
     if (!boards.ok) return refused(boards.refusal);
     const told = columnChoice(options.columns);
     if (!told.ok) return told.ending;
+    const row = options.row === undefined ? null : readWhole(options.row, '--row');
+    if (row && !row.ok) return refused(row.refusal);
     return withLab(async (lab) => {
       const bom = await namedBom(lab, bomWord.value, undefined, told.value);
       if (!bom.ok) return refused(bom.refusal);
+      if (row) return tellLine(terminal, await followStock(lab).current(), bom.value, { row: row.value, boards: boards.value, json: options.json === true });
       const planned = await withProgress(terminal, cliText('planning'), async () =>
         planBom(await followStock(lab).current(), bom.value, boards.value, { spares: false }),
       );
       const answers = planned.lines.map((line) => lineAnswer(line, sayBecause));
       if (options.json) for (const answer of answers) terminal.out(JSON.stringify(answer));
-      else for (const line of tableLines(answers, LINE_COLUMNS, terminal.columns)) terminal.out(line);
+      else for (const line of tableLines(toldLines(planned.lines, answers), LINE_COLUMNS, terminal.columns)) terminal.out(line);
       tellDoubtedRows(terminal, bom.value.rows);
       terminal.say(cliText('match-sum', countVerdicts(answers)));
       return ENDED;

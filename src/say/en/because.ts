@@ -1,15 +1,17 @@
 import type { Because, BecauseCode } from '#core/serve/verdict.ts';
+import { count } from './count.ts';
 import { factName } from './fact-name.ts';
+import { factValue } from './fact-value.ts';
 
 type Args = Because['args'];
 const fact = (args: Args): string => factName(args['fact']);
-const or = (value: string | number | undefined, other: string): string => (value === undefined || value === '' ? other : String(value));
+const of = (args: Args, key: 'has' | 'asked'): string => factValue(args['fact'], args[key]);
 
 const SENTENCES = {
-  same: (a) => `the ${fact(a)} is the same (${a['has']})`,
-  betters: (a) => `the ${fact(a)} is better than asked (${a['has']} for ${a['asked']})`,
-  below: (a) => `the ${fact(a)} does not reach what is asked (${a['has']} for ${a['asked']})`,
-  differs: (a) => `the ${fact(a)} is another (${or(a['has'], 'none')} for ${a['asked']})`,
+  same: (a) => `the ${fact(a)} is the same (${of(a, 'has')})`,
+  betters: (a) => `the ${fact(a)} is better than asked (${of(a, 'has')} for ${of(a, 'asked')})`,
+  below: (a) => `the ${fact(a)} falls short (bag: ${of(a, 'has')}, asked: ${of(a, 'asked')})`,
+  differs: (a) => `the ${fact(a)} differs (bag: ${of(a, 'has')}, asked: ${of(a, 'asked')})`,
   'not-stated': (a) =>
     a['fact'] === 'variant' ? `the bag does not say “${a['asked']}”` : (a['asked'] === '' ? `neither line nor bag says the ${fact(a)}` : `the bag does not say its ${fact(a)} (asked: ${a['asked']})`),
   'not-asked': (a) => a['fact'] === 'variant' ? `the line does not ask for “${a['has']}”` : `the line does not say which ${fact(a)}; the bag has ${a['has']}`,
@@ -20,10 +22,10 @@ const SENTENCES = {
   usual: (a) => `the bag does not say its ${fact(a)}, but size ${a['package']} usually stands ${a['asked']}`,
   similar: (a) => `the packages look alike but are not the same (${a['has']} for ${a['asked']})`,
   described: () => 'told by words only, without a part number',
-  safety: (a) => (a['asked'] ? `a part for safety is never swapped by rule (${fact(a)}: ${or(a['has'], 'none')} for ${a['asked']})` : 'a part for safety is never swapped by rule'),
+  safety: (a) => (a['asked'] ? `a part for safety is never swapped by rule (${fact(a)}: the bag has ${of(a, 'has')}, asked is ${of(a, 'asked')})` : 'a part for safety is never swapped by rule'),
   polarised: (a) => `a polarised part is no answer for one that is not, nor the other way round (bag: ${polarity(a['has'])}, line: ${polarity(a['asked'])})`,
   doubt: (a) => `it was read with a doubt about the ${fact({ fact: a['field'] ?? '' })}${a['text'] ? `: ${a['text']}` : ''}`,
-  'quantity-not-refs': (a) => `the quantity is ${a['quantity']}, but the line names ${a['refs']} ${a['refs'] === 1 ? 'ref' : 'refs'}; ${a['need']} a board ${a['need'] === 1 ? 'is' : 'are'} counted`,
+  'quantity-not-refs': (a) => `the quantity is ${a['quantity']}, but the line names ${count(a['refs'], 'ref')}; ${a['need']} a board ${a['need'] === 1 ? 'is' : 'are'} counted`,
   alternate: (a) => `the line names it as an alternate (${a['text']})`,
   'second-hand': (a) => SECOND_HAND[String(a['state'])] ?? `the bag is marked: ${a['state']}`,
   estimate: (a) => `how many there are is an estimate: ${a['sure']} sure of ${a['onHand']}`,
@@ -31,7 +33,7 @@ const SENTENCES = {
   chosen: (a) => `bag ${a['bag']} was chosen for this before`,
   accepted: (a) => `accepted for this board${a['reason'] ? `, because “${a['reason']}”` : ''}`,
   'nothing-like-it': () => 'nothing like it is in the bags',
-  nearest: (a) => `nearest is bag ${a['bag']}: ${fact(a)} ${or(a['has'], 'not stated')} for ${or(a['asked'], 'none')}`,
+  nearest: (a) => `the nearest is bag ${a['bag']} (${fact(a)}: ${of(a, 'has')}, asked: ${of(a, 'asked')})`,
   'may-serve': (a) => `bag ${a['bag']} may serve`,
   astray: (a) => `bag ${a['bag']} was looked for and not found`,
   short: (a) => `${a['free']} free, ${a['need']} needed`,

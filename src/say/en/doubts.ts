@@ -1,5 +1,7 @@
 import type { Doubt, DoubtCode } from '#core/part/doubt.ts';
 
+import { count } from './count.ts';
+
 type Args = Doubt['args'];
 
 /** Why something is a doubt, and what would settle it. */
@@ -18,7 +20,7 @@ const SENTENCES = {
   'kind-unknown': (a) => ({ why: `Nothing in '${a['text']}' says what kind of part it is.`, settle: 'Name the kind in the description or in a column of its own.' }),
   'size-metric-or-imperial': (a) => ({ why: `'${a['text']}' is a size both in metric and in imperial; it was taken for ${a['taken']}, and may be ${a['other']}.`, settle: 'Write the imperial size, or say metric.' }),
   implausible: (a) => ({ why: `'${a['text']}' was read as ${a['taken']}, which no such part has.`, settle: 'Look at the unit and the prefix.' }),
-  'quantity-not-refs': (a) => ({ why: `The quantity is ${a['quantity']}, but the line names ${a['refs']} refs.`, settle: 'Correct the quantity or the refs.' }),
+  'quantity-not-refs': (a) => ({ why: `The quantity is ${a['quantity']}, but the line names ${count(a['refs'], 'ref')}.`, settle: 'Correct the quantity or the refs.' }),
   'quantity-not-whole': (a) => ({ why: `'${a['text']}' is no whole number of pieces.`, settle: 'Write whole pieces, or the unit that is meant.' }),
   'quantity-unreadable': (a) => ({ why: `'${a['text']}' says no number.`, settle: 'Count them, and write the number.' }),
   'quantity-estimate': (a) => ({ why: `'${a['text']}' is no plain count; about ${a['taken']} may be there.`, settle: 'Count them, and write the number.' }),
