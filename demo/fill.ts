@@ -107,7 +107,7 @@ async function tellDeed(teller: Teller, { at, who, deed }: StoryAct, told: ActIn
         picks: picksOf(await kitNow(teller.lab, buildOf(teller, deed.build)), deed.build.short),
       });
     case 'finish':
-      return act(finishBuild, { ...told, build: buildOf(teller, deed.build) });
+      return act(finishBuild, { ...told, build: buildOf(teller, deed.build), made: deed.build.boards });
     case 'leftovers':
       return act(returnLeftovers, {
         ...told,
@@ -128,7 +128,7 @@ function clockOf({ clock }: Teller, at: string): Clock {
 async function reserve(teller: Teller, { at, who }: StoryAct, told: ActInput, build: BuiltBoard): Promise<Outcome<unknown>> {
   const { board, revision, boards, name } = build;
   const of = { board, revision };
-  const input = { ...told, of, boards, spares: true, name };
+  const input = { ...told, of, boards, spares: true, name, anyway: true };
   const doer = { name: who, device: null };
   const outcome = await reserveBom(teller.lab, teller.stock, clockOf(teller, at), doer, input, () => savedBom(teller.lab, of));
   const made = outcome.ok ? outcome.value.result.builds[0]?.build : undefined;
