@@ -14,7 +14,7 @@ export const GREENHOUSE = 'Greenhouse node';
 export const BENCH = 'Bench supply monitor';
 
 export const REVISIONS: readonly SavedRevision[] = [
-  { board: TIDE, revision: 'A', file: 'tide-logger.csv', day: '2025-02-20', who: 'Maren Oduya', without: ['D2'] },
+  { board: TIDE, revision: 'A', file: 'tide-logger.csv', day: '2025-02-20', who: 'Maren Oduya', without: ['D2', 'F1'] },
   { board: GREENHOUSE, revision: '2', file: 'greenhouse-node.csv', day: '2025-05-20', who: 'Ines Farrow', without: ['U3', 'C13'] },
   { board: BENCH, revision: '1', file: 'bench-supply-monitor.csv', day: '2025-09-01', who: 'Tobias Quell', without: ['BP1', 'C13'] },
   { board: GREENHOUSE, revision: '3', file: 'greenhouse-node.csv', day: '2026-04-15', who: 'Ines Farrow', without: [] },
