@@ -8,6 +8,8 @@ import type { ReadRow } from './bom.ts';
 /** A bag with how it answers the line, its own state and the line's doubts counted in. */
 export interface Judged extends Answer {
   readonly bag: Bag;
+  /** the bag states the package that is asked */
+  readonly samePackage: boolean;
 }
 
 /** What a doubt about a part leaves at best. A unit taken from the kind is an assumption; two readings are for a person. */
@@ -28,16 +30,23 @@ const PART_FIELDS: ReadonlySet<DoubtField> = new Set<DoubtField>([
 
 /** How each bag answers what is asked; those that don't at all are left out. Bags of one part are judged once. */
 function judge(bags: readonly Bag[], asked: Part, doubts: readonly Doubt[]): Judged[] {
-  const known = new Map<string, Answer>();
+  const known = new Map<string, Answer & { readonly samePackage: boolean }>();
   const judged: Judged[] = [];
   for (const bag of bags) {
     let answer = known.get(bag.partId);
-    if (!answer) known.set(bag.partId, (answer = doubted(serve(bag.part, asked), doubts)));
+    if (!answer) {
+      const served = doubted(serve(bag.part, asked), doubts);
+      known.set(bag.partId, (answer = { ...served, samePackage: statesPackage(served) }));
+    }
     if (answer.verdict === 'missing') continue;
     const { verdict, because } = asItIs(bag, answer);
-    judged.push({ bag, verdict, because });
+    judged.push({ bag, verdict, because, samePackage: answer.samePackage });
   }
   return judged;
+}
+
+function statesPackage({ because }: Answer): boolean {
+  return because.some(({ code, args }) => code === 'same' && args['fact'] === 'package');
 }
 
 /** How bags answer a line: its own part, or else one that the line itself names as an alternate, which is `serves` at best. */
@@ -47,9 +56,9 @@ export function judgeLine({ part, doubts, alternates = [] }: Pick<ReadRow, 'part
   const best = new Map(own.map((judged) => [judged.bag.id, judged]));
   for (const alternate of alternates) {
     const said: Because = { code: 'alternate', args: { text: alternate.text } };
-    for (const { bag, ...answer } of judge(bagsLike(alternate), alternate, [])) {
+    for (const { bag, samePackage, ...answer } of judge(bagsLike(alternate), alternate, [])) {
       const before = best.get(bag.id);
-      const judged = { bag, ...atMost(answer, 'serves', said) };
+      const judged = { bag, samePackage, ...atMost(answer, 'serves', said) };
       if (!before || rankOf(judged.verdict) < rankOf(before.verdict)) best.set(bag.id, judged);
     }
   }
@@ -91,14 +100,10 @@ export function byUse(a: Judged, b: Judged): number {
   return (
     Number(free(b.bag) > 0) - Number(free(a.bag) > 0) ||
     rankOf(a.verdict) - rankOf(b.verdict) ||
-    Number(samePackage(b)) - Number(samePackage(a)) ||
+    Number(b.samePackage) - Number(a.samePackage) ||
     compareDates(a.bag.oldest, b.bag.oldest) ||
     a.bag.number - b.bag.number
   );
-}
-
-function samePackage({ because }: Judged): boolean {
-  return because.some(({ code, args }) => code === 'same' && args['fact'] === 'package');
 }
 
 function compareDates(a: string | null, b: string | null): number {

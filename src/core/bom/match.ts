@@ -31,6 +31,8 @@ export interface MatchedLine {
   /** how the best bag answers; for lines that are not fitted too, but these need nothing */
   readonly verdict: Verdict;
   readonly because: readonly Because[];
+  /** those of `because` that speak of the line itself, whatever bag answers it */
+  readonly ofLine: readonly Because[];
   /** best first */
   readonly candidates: readonly Match[];
   /** where nothing serves: the bag that lacks least */
@@ -59,8 +61,9 @@ function matchLine(line: ReadRow, index: FindIndex, choice: Choice | null, board
   const answers = withChoice(here, index, asked, choice);
   const nearest = isPart && answers.length === 0 ? nearestBag(index, asked) : null;
   const short = Math.max(0, need - promised(answers, choice));
+  const ofLine = stateOf(line);
   const because = [
-    ...stateOf(line),
+    ...ofLine,
     ...(short ? [{ code: 'short' as const, args: { free: need - short, need } }] : []),
     ...(answers[0] ? saidOf(matchOf(answers[0], choice)) : (nearest?.because ?? (isPart ? [NOTHING] : []))),
     ...judged
@@ -76,6 +79,7 @@ function matchLine(line: ReadRow, index: FindIndex, choice: Choice | null, board
     need,
     short,
     because,
+    ofLine,
     demand: demandKey(asked),
     nearest: nearest?.bag ?? null,
     verdict: answers[0]?.verdict ?? 'missing',
@@ -115,7 +119,7 @@ function withChoice(answers: readonly Judged[], index: FindIndex, asked: Part, c
 
 function overridden(index: FindIndex, asked: Part, number: number): Judged | null {
   const bag = (index.byNumber.get(number) ?? []).map((slot) => index.slots[slot]).find((one): one is Bag => Boolean(one));
-  return bag && bag.state !== 'astray' ? { bag, verdict: 'check', because: serve(bag.part, asked).because } : null;
+  return bag && bag.state !== 'astray' ? { bag, verdict: 'check', because: serve(bag.part, asked).because, samePackage: false } : null;
 }
 
 function matchOf({ bag, verdict, because }: Judged, choice: Choice | null): Match {
