@@ -8,17 +8,30 @@ import type { Lab } from './small-labs.ts';
 
 /** Every aim of a plan, most wanted first, smaller is better: boards (negative) build by build, then the sums of the finer aims. */
 export function tupleOf(problem: Problem, flow: Flow): number[] {
-  const boards = problem.builds.map((demand, build) => -Math.min(demand.boards, ...problem.lines.map((line, at) =>
-    (line.build === build ? Math.floor(received(flow, at) / line.perBoard) : Infinity))));
+  const boards = problem.builds.map(
+    (demand, build) =>
+      -Math.min(
+        demand.boards,
+        ...problem.lines.map((line, at) => (line.build === build ? Math.floor(received(flow, at) / line.perBoard) : Infinity)),
+      ),
+  );
   const aims = splitIndependent(problem).map((group) => aimsOf(problem, group, flow));
-  return [...boards, ...aims.reduce((sums, one) => sums.map((sum, at) => sum + (one[at] ?? 0)), AIMS.map(() => 0))];
+  return [
+    ...boards,
+    ...aims.reduce(
+      (sums, one) => sums.map((sum, at) => sum + (one[at] ?? 0)),
+      AIMS.map(() => 0),
+    ),
+  ];
 }
 
 /** The takes of a plan without its spares, as a flow of the problem. */
 export function flowOf(problem: Problem, plan: Plan): Flow {
   const place = new Map(problem.bags.map(({ number }, at) => [number, at]));
   const lines = new Map(plan.builds.flatMap((build) => build.lines.map((line) => [line.line, line])));
-  return problem.lines.map(({ line }) => new Map((lines.get(line)?.takes ?? []).map(({ bag, take }) => [place.get(bag) ?? -1, take])));
+  return problem.lines.map(
+    ({ line }) => new Map((lines.get(line)?.takes ?? []).map(({ bag, take }) => [place.get(bag) ?? -1, take])),
+  );
 }
 
 /** The best tuple of all plans there are, by trying every one. */

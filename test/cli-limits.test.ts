@@ -19,9 +19,16 @@ void suite('numbers and words that nobody means', () => {
   void test('quantities have one limit, and bags theirs', async () => {
     await says(['receive', '１２ 4k7 1% 0805'], 0, /Bag 1: 12 on hand/);
     await says(['receive', '1e9 10k'], 1, /quantity must be a whole number in plain figures, not '1e9'/);
-    for (const words of [['pick', '1', '1e400'], ['pick', '1', '-1e400'], ['count', '1', '-1'], ['count', '1', '99999999999'], ['receive', '99999999999 10k']])
+    for (const words of [
+      ['pick', '1', '1e400'],
+      ['pick', '1', '-1e400'],
+      ['count', '1', '-1'],
+      ['count', '1', '99999999999'],
+      ['receive', '99999999999 10k'],
+    ])
       await says(words, 1, /must be from [01] to 1000000000, not/);
-    for (const bag of ['0', '1000001', '99999999999']) await says(['receive', '5 1k 0805', '--bag', bag], 1, /bag must be from 1 to 1000000, not/);
+    for (const bag of ['0', '1000001', '99999999999'])
+      await says(['receive', '5 1k 0805', '--bag', bag], 1, /bag must be from 1 to 1000000, not/);
   });
 
   void test('an empty bag is said to be empty', async () => {

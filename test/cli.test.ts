@@ -196,13 +196,23 @@ void suite('commands in processes of their own', { concurrency: 2 }, () => {
     const kept = await good(lab, 'kit', small, '--boards', '15', '--due', '2026-12-01', '--keep', '--json');
     assert.match(kept.said, /Board 'small', revision 1[\s\S]*'small' \([0-9a-f]{8}\) is kept as planned/);
     await good(lab, 'kit', small, '--boards', '3', '--keep', '--name', 'later');
-    assert.match((await good(lab, 'boards', '--json')).out, /"revisions":\[\{[^}]*\}\]/, 'the same lines make no second revision');
+    assert.match(
+      (await good(lab, 'boards', '--json')).out,
+      /"revisions":\[\{[^}]*\}\]/,
+      'the same lines make no second revision',
+    );
     assert.equal((await good(lab, 'kit')).out, 'small, 15 boards, due 2026-12-01: 15 of 15\nlater, 3 boards: 3 of 3\n');
     const asked = await good(lab, 'kit', small, '--boards', '5', '--no-spares');
     assert.match(asked.out, /promised to small[\s\S]*2 of 5 boards can be built[\s\S]*first served first:\nsmall, 15 boards/);
     const urgent = jsonLines((await good(lab, 'kit', small, '--boards', '5', '--priority', '1', '--json')).out)[0];
     const others = (urgent as { others: { name: string; buildable: number }[] }).others; // as: the contract of kit
-    assert.deepEqual(others.map(({ name, buildable }) => [name, buildable]), [['small', 15], ['later', 0]]);
+    assert.deepEqual(
+      others.map(({ name, buildable }) => [name, buildable]),
+      [
+        ['small', 15],
+        ['later', 0],
+      ],
+    );
     assert.equal(jsonLines((await good(lab, 'kit', small, bom, '--json')).out).length, 2);
     await good(lab, 'kit', '--build', 'later', '--reserve', '--no-spares');
     assert.match((await good(lab, 'builds')).out, /planned[\s\S]*reserved/);
@@ -277,7 +287,10 @@ void suite('commands in processes of their own', { concurrency: 2 }, () => {
     await refused(lab, ['choose', 'Blinker', '5', '4'], /does not serve for row 5: .*--reason TEXT/);
     await good(lab, 'choose', 'Blinker', '5', '4', '--reason', 'tried at the bench');
     assert.match((await good(lab, 'match', 'Blinker')).out, /5 .*4 × 1.*because “tried at the bench”/);
-    assert.match((await good(lab, 'match', 'Blinker', '--row', '5')).out, /^Row 5, .* needed\.\n {2}bag 4 .*\n {4}bag 4 was chosen/);
+    assert.match(
+      (await good(lab, 'match', 'Blinker', '--row', '5')).out,
+      /^Row 5, .* needed\.\n {2}bag 4 .*\n {4}bag 4 was chosen/,
+    );
     assert.match((await good(lab, 'history')).out, /bag chosen by hand/);
     await refused(lab, ['match', 'No such board'], /no board 'No such board'/);
   });

@@ -59,7 +59,10 @@ async function backupBeforeMigration(cluster: Cluster): Promise<void> {
     const [file] = readdirSync(home);
     assert.match(file ?? '', /^before-0004-planned-.*\.jsonl$/);
     await restoreFile(lab, join(home, file ?? ''));
-    assert.deepEqual((await lab.read(readBuilds)).map(({ name }) => name), ['Owl']);
+    assert.deepEqual(
+      (await lab.read(readBuilds)).map(({ name }) => name),
+      ['Owl'],
+    );
     assert.equal((await lab.read(readStock)).bags[0]?.onHand, 6);
   } finally {
     await old.close();

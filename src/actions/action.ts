@@ -26,7 +26,11 @@ export interface Action<Input, Result> extends Run<Input, Result> {
 }
 
 /** An action under its written verb. */
-export function action<Input, Result>(verb: Verb, run: Run<Input, Result>, ready?: (input: Input) => void): Action<Input, Result> {
+export function action<Input, Result>(
+  verb: Verb,
+  run: Run<Input, Result>,
+  ready?: (input: Input) => void,
+): Action<Input, Result> {
   return Object.assign(run, { verb, ...(ready && { ready }) });
 }
 

@@ -11,7 +11,14 @@ void test('a plain date is a day that exists, as written in the standard (ISO 86
 void test('an instant has its zone and a day that exists, and is kept in UTC', () => {
   assert.equal(utcInstant('2026-03-01T01:00+02:00'), '2026-02-28T23:00:00.000Z');
   assert.equal(utcInstant('2026-03-01T09:00:00.1234Z'), '2026-03-01T09:00:00.123Z');
-  for (const text of ['2026-02-30T09:00:00Z', '2026-03-01T24:30:00Z', '2026-03-01T09:00', '2026-03-01', 'now', '2026-03-01T09:00[Europe/Oslo]'])
+  for (const text of [
+    '2026-02-30T09:00:00Z',
+    '2026-03-01T24:30:00Z',
+    '2026-03-01T09:00',
+    '2026-03-01',
+    'now',
+    '2026-03-01T09:00[Europe/Oslo]',
+  ])
     assert.equal(utcInstant(text), null, text);
 });
 

@@ -25,7 +25,8 @@ export const choose: Action<ChooseInput, ChooseResult> = action('choose', async 
   const line = alike.find(({ row }) => row === input.row) ?? alike[0];
   const answer = line && bag ? byHand(line, bag) : null;
   const reason = input.reason?.trim() ?? '';
-  if (line && bag && answer?.verdict === 'missing' && reason === '') return refuse('override', overrideOf(line, bag.number, answer));
+  if (line && bag && answer?.verdict === 'missing' && reason === '')
+    return refuse('override', overrideOf(line, bag.number, answer));
   const before = await findChoice(tx, board.id, input.demand);
   const after = bag ? { bag: bag.id, accept: input.accept } : null;
   if (before?.bag === after?.bag && before?.accept === after?.accept && reason === '') return refuse('nothing-to-do');
@@ -39,7 +40,8 @@ export const choose: Action<ChooseInput, ChooseResult> = action('choose', async 
     warnings.push({ code: 'safety-by-hand', args: { kind: line.part.kind, ...overrideOf(line, bag.number, answer) } });
   const others = alike.filter((one) => one !== line).map(({ row }) => row);
   if (others.length > 0) warnings.push({ code: 'same-demand', args: { row: line?.row ?? 0, rows: others.join(', ') } });
-  if (before && before.bag !== after?.bag) warnings.push({ code: 'choice-replaced', args: { bag: await numberOf(tx, before.bag) } });
+  if (before && before.bag !== after?.bag)
+    warnings.push({ code: 'choice-replaced', args: { bag: await numberOf(tx, before.bag) } });
   const { demand, accept } = input;
   return done({ act: input.id, repeat: false, change: begun.value, warnings, board: board.name, demand, bag: input.bag, accept });
 });

@@ -21,70 +21,75 @@ export async function previewImport(tx: Tx, input: Pick<ImportInput, 'rows' | 'b
 }
 
 /** Makes a list real: parts, bags and what they hold, in one act that can be taken back whole while nothing else touched it. */
-export const importList: Action<ImportInput, ImportResult> = action('importList', async (tx, clock, who, input) => {
-  const plan = planImport(input.rows, await takenNumbers(tx), input.box ?? null);
-  const clash = clashOf(plan);
-  if (clash) return { ok: false, refusal: clash };
-  if (plan.bags.length === 0) return refuse('nothing-to-do');
-  const tooMany = plan.bags.find((bag) => bag.quantity > MOST);
-  const trouble = tooMany ? quantityTrouble('quantity', tooMany.quantity, 0) : null;
-  if (trouble) return { ok: false, refusal: { ...trouble, args: { ...trouble.args, row: tooMany?.row.row ?? 0 } } };
-  const beyond = plan.bags.find(({ number }) => number > MOST_NUMBER);
-  if (beyond) return refuse('out-of-range', { field: 'bag', received: beyond.number, least: 1, most: MOST_NUMBER, row: beyond.row.row });
-  const begun = await begin(tx, clock, who, input, { kind: 'imported', note: input.source });
-  if (!begun.ok) return begun;
+export const importList: Action<ImportInput, ImportResult> = action(
+  'importList',
+  async (tx, clock, who, input) => {
+    const plan = planImport(input.rows, await takenNumbers(tx), input.box ?? null);
+    const clash = clashOf(plan);
+    if (clash) return { ok: false, refusal: clash };
+    if (plan.bags.length === 0) return refuse('nothing-to-do');
+    const tooMany = plan.bags.find((bag) => bag.quantity > MOST);
+    const trouble = tooMany ? quantityTrouble('quantity', tooMany.quantity, 0) : null;
+    if (trouble) return { ok: false, refusal: { ...trouble, args: { ...trouble.args, row: tooMany?.row.row ?? 0 } } };
+    const beyond = plan.bags.find(({ number }) => number > MOST_NUMBER);
+    if (beyond)
+      return refuse('out-of-range', { field: 'bag', received: beyond.number, least: 1, most: MOST_NUMBER, row: beyond.row.row });
+    const begun = await begin(tx, clock, who, input, { kind: 'imported', note: input.source });
+    if (!begun.ok) return begun;
 
-  const change = begun.value;
-  if (input.box) await ensureBoxes(tx, input.id, [input.box], input.boxPlaces);
-  await ensureBoxes(
-    tx,
-    input.id,
-    plan.bags.flatMap((bag) => bag.box ?? []),
-  );
-  const parts = await ensureParts(
-    tx,
-    plan.bags.map((bag) => newPart(bag.row.part)),
-  );
-  const bags = plan.bags.map((bag) => ({ planned: bag, row: newBag(bag, parts) }));
-  await insertBags(
-    tx,
-    input.id,
-    change,
-    bags.map((bag) => bag.row),
-  );
-  const lots = bags.flatMap(({ planned, row }) =>
-    planned.row.supplier ? [{ bag: row.id, lot: listedLot(planned.row.supplier, row.part) }] : [],
-  );
-  await insertLots(
-    tx,
-    input.id,
-    lots.map((one) => one.lot),
-  );
-  const lotOf = new Map(lots.map((one) => [one.bag, one.lot.id]));
-  const movements = bags
-    .filter(({ planned }) => planned.quantity > 0)
-    .map(({ planned, row }): NewMovement => ({
-      bag: row.id,
-      lot: lotOf.get(row.id) ?? null,
-      ...putIn(planned.quantity, planned.sure),
-    }));
-  await postMovements(tx, input.id, change, movements);
+    const change = begun.value;
+    if (input.box) await ensureBoxes(tx, input.id, [input.box], input.boxPlaces);
+    await ensureBoxes(
+      tx,
+      input.id,
+      plan.bags.flatMap((bag) => bag.box ?? []),
+    );
+    const parts = await ensureParts(
+      tx,
+      plan.bags.map((bag) => newPart(bag.row.part)),
+    );
+    const bags = plan.bags.map((bag) => ({ planned: bag, row: newBag(bag, parts) }));
+    await insertBags(
+      tx,
+      input.id,
+      change,
+      bags.map((bag) => bag.row),
+    );
+    const lots = bags.flatMap(({ planned, row }) =>
+      planned.row.supplier ? [{ bag: row.id, lot: listedLot(planned.row.supplier, row.part) }] : [],
+    );
+    await insertLots(
+      tx,
+      input.id,
+      lots.map((one) => one.lot),
+    );
+    const lotOf = new Map(lots.map((one) => [one.bag, one.lot.id]));
+    const movements = bags
+      .filter(({ planned }) => planned.quantity > 0)
+      .map(({ planned, row }): NewMovement => ({
+        bag: row.id,
+        lot: lotOf.get(row.id) ?? null,
+        ...putIn(planned.quantity, planned.sure),
+      }));
+    await postMovements(tx, input.id, change, movements);
 
-  const numbers = plan.bags.map((bag) => bag.number);
-  return done({
-    act: input.id,
-    repeat: false,
-    change,
-    warnings: [],
-    bags: bags.length,
-    parts: parts.size,
-    pieces: plan.bags.reduce((sum, bag) => sum + bag.quantity, 0),
-    first: numbers.reduce((least, number) => Math.min(least, number), Infinity),
-    last: numbers.reduce((most, number) => Math.max(most, number), 0),
-    toCount: plan.bags.filter((bag) => bag.toCount).map((bag) => bag.number),
-    skipped: plan.skipped,
-  });
-}, ({ rows }) => rows.forEach(({ part }) => newPart(part)));
+    const numbers = plan.bags.map((bag) => bag.number);
+    return done({
+      act: input.id,
+      repeat: false,
+      change,
+      warnings: [],
+      bags: bags.length,
+      parts: parts.size,
+      pieces: plan.bags.reduce((sum, bag) => sum + bag.quantity, 0),
+      first: numbers.reduce((least, number) => Math.min(least, number), Infinity),
+      last: numbers.reduce((most, number) => Math.max(most, number), 0),
+      toCount: plan.bags.filter((bag) => bag.toCount).map((bag) => bag.number),
+      skipped: plan.skipped,
+    });
+  },
+  ({ rows }) => rows.forEach(({ part }) => newPart(part)),
+);
 
 function newBag(bag: PlannedBag, parts: ReadonlyMap<string, string>): NewBag {
   const part = parts.get(bag.key);

@@ -23,45 +23,48 @@ interface Pulled {
  * Picks a kit, whole or stop by stop: what really went into each cell. A short pick lets the rest of the promise go and puts the
  * bag on the count list; without `short`, what is not picked stays promised. A stop that was done may be picked again, with a warning.
  */
-export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = action('pickForBuild', async (tx, clock, who, input) => {
-  const kit = await openKit(tx, input.build, ['reserved', 'picking']);
-  if (!kit.ok) return kit;
-  const picks = plannedPicks(kit.value, input.picks);
-  if (!picks.ok) return picks;
-  if (picks.value.length === 0) return refuse('nothing-to-do');
-  const pulled = await pull(tx, picks.value, input.inHand ?? false);
-  if (!pulled.ok) return pulled;
+export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = action(
+  'pickForBuild',
+  async (tx, clock, who, input) => {
+    const kit = await openKit(tx, input.build, ['reserved', 'picking']);
+    if (!kit.ok) return kit;
+    const picks = plannedPicks(kit.value, input.picks);
+    if (!picks.ok) return picks;
+    if (picks.value.length === 0) return refuse('nothing-to-do');
+    const pulled = await pull(tx, picks.value, input.inHand ?? false);
+    if (!pulled.ok) return pulled;
 
-  const { build } = kit.value;
-  const begun = await begin(tx, clock, who, input, { kind: 'picked-for-build', memo: memoOf(kit.value, picks.value) });
-  if (!begun.ok) return begun;
-  const change = begun.value;
-  await postMovements(tx, input.id, change, pulled.value.movements);
-  await postBagChanges(tx, input.id, change, pulled.value.doubtful);
-  for (const pick of picks.value) {
-    const picked = pick.of.picked + pick.quantity;
-    await setTake(tx, { ...pick.of, picked, state: pick.short || picked >= pick.of.planned ? 'done' : 'open' });
-  }
-  await setBuild(tx, build.id, 'picking', null);
-  await settle(tx, change, build.id);
+    const { build } = kit.value;
+    const begun = await begin(tx, clock, who, input, { kind: 'picked-for-build', memo: memoOf(kit.value, picks.value) });
+    if (!begun.ok) return begun;
+    const change = begun.value;
+    await postMovements(tx, input.id, change, pulled.value.movements);
+    await postBagChanges(tx, input.id, change, pulled.value.doubtful);
+    for (const pick of picks.value) {
+      const picked = pick.of.picked + pick.quantity;
+      await setTake(tx, { ...pick.of, picked, state: pick.short || picked >= pick.of.planned ? 'done' : 'open' });
+    }
+    await setBuild(tx, build.id, 'picking', null);
+    await settle(tx, change, build.id);
 
-  const bags = [...new Set(picks.value.map((pick) => pick.of.bag))];
-  const balances = await balancesOf(tx, bags);
-  const after = await openKit(tx, build.id, ['picking']);
-  const open = after.ok ? [...after.value.takes.values()].filter((take) => take.state === 'open').length : 0;
-  const doubted = await balancesOf(
-    tx,
-    pulled.value.doubtful.map((one) => one.bag),
-  );
-  const warnings = [
-    ...(await brokenPromises(tx, (await bagsById(tx, bags)).values())),
-    ...doubted.map(({ bag }) => ({ code: 'on-count-list' as const, args: { bag } })),
-    ...(await pickedAgain(tx, build.name, picks.value)),
-    ...(await overfull(tx, picks.value)),
-  ];
-  const picked = picks.value.reduce((sum, pick) => sum + pick.quantity, 0);
-  return done({ act: input.id, repeat: false, change, warnings, build: build.id, picked, open, bags: balances });
-});
+    const bags = [...new Set(picks.value.map((pick) => pick.of.bag))];
+    const balances = await balancesOf(tx, bags);
+    const after = await openKit(tx, build.id, ['picking']);
+    const open = after.ok ? [...after.value.takes.values()].filter((take) => take.state === 'open').length : 0;
+    const doubted = await balancesOf(
+      tx,
+      pulled.value.doubtful.map((one) => one.bag),
+    );
+    const warnings = [
+      ...(await brokenPromises(tx, (await bagsById(tx, bags)).values())),
+      ...doubted.map(({ bag }) => ({ code: 'on-count-list' as const, args: { bag } })),
+      ...(await pickedAgain(tx, build.name, picks.value)),
+      ...(await overfull(tx, picks.value)),
+    ];
+    const picked = picks.value.reduce((sum, pick) => sum + pick.quantity, 0);
+    return done({ act: input.id, repeat: false, change, warnings, build: build.id, picked, open, bags: balances });
+  },
+);
 
 /** What a hand took is booked, also from a stop that was done; but it may be the same pick told twice. */
 async function pickedAgain(tx: Tx, build: string, picks: readonly PlannedPick[]): Promise<Warning[]> {
@@ -86,7 +89,10 @@ async function overfull(tx: Tx, picks: readonly PlannedPick[]): Promise<Warning[
   return over.map(({ of, quantity }) => {
     const { tray, cell, planned } = of;
     const picked = of.picked + quantity;
-    return { code: 'cell-over', args: { tray, cell, bag: bags.get(of.bag)?.number ?? 0, planned, picked, over: picked - planned } };
+    return {
+      code: 'cell-over',
+      args: { tray, cell, bag: bags.get(of.bag)?.number ?? 0, planned, picked, over: picked - planned },
+    };
   });
 }
 

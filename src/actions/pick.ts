@@ -38,5 +38,13 @@ export const pick: Action<PickInput, PickResult> = action('pick', async (tx, clo
     await postBagChanges(tx, input.id, change, [{ bag: bag.id, field: 'to_count', before: bag.toCount ? '1' : '0', after: '1' }]);
     warnings.push({ code: 'on-count-list', args: { bag: bag.number } });
   }
-  return done({ act: input.id, repeat: false, change, warnings, ...balanceOf(now), quantity: input.quantity, corrected: missing });
+  return done({
+    act: input.id,
+    repeat: false,
+    change,
+    warnings,
+    ...balanceOf(now),
+    quantity: input.quantity,
+    corrected: missing,
+  });
 });

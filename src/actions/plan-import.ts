@@ -41,7 +41,15 @@ export function planImport(rows: readonly ReadRow[], taken: ReadonlySet<number>,
   const bags = parts.map((row): PlannedBag => {
     const stands = stated.numbers.get(row);
     const place = [stands === undefined ? nameOf(row) : null, row.place?.trim()].filter(Boolean).join(', ') || null;
-    return { row, number: stands ?? next++, box: row.box?.trim() || box, place, text: textOf(row), key: newPart(row.part).key, ...amount(row) };
+    return {
+      row,
+      number: stands ?? next++,
+      box: row.box?.trim() || box,
+      place,
+      text: textOf(row),
+      key: newPart(row.part).key,
+      ...amount(row),
+    };
   });
   return {
     bags,
@@ -83,7 +91,9 @@ function statedNumbers(rows: readonly ReadRow[], taken: ReadonlySet<number>) {
 
 function amount(row: ReadRow): Pick<PlannedBag, 'quantity' | 'sure' | 'toCount'> {
   if (row.kept) return { quantity: row.quantity ?? 0, sure: row.kept.sure, toCount: row.kept.toCount || row.quantity === null };
-  const estimate = row.doubts.find(({ field, code }) => field === 'quantity' && (code === 'quantity-estimate' || code === 'two-readings'));
+  const estimate = row.doubts.find(
+    ({ field, code }) => field === 'quantity' && (code === 'quantity-estimate' || code === 'two-readings'),
+  );
   const stated = row.quantity ?? Number(estimate?.args['taken'] ?? Number.NaN);
   if (!Number.isSafeInteger(stated) || stated < 0) return { quantity: 0, sure: 0, toCount: true };
   return { quantity: stated, sure: estimate ? 0 : stated, toCount: false };
@@ -110,6 +120,11 @@ export function clashOf({ clashes }: ImportPlan): Refusal | null {
   const named = others.slice(0, MOST_NAMED - 1).map(({ row, number }) => `${number} (row ${row})`);
   return {
     code: 'number-taken',
-    args: { number: first.number, row: first.row, more: others.length - named.length, ...(named.length ? { others: named.join(', ') } : {}) },
+    args: {
+      number: first.number,
+      row: first.row,
+      more: others.length - named.length,
+      ...(named.length ? { others: named.join(', ') } : {}),
+    },
   };
 }

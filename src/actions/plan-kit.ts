@@ -46,7 +46,11 @@ export async function planKit(stock: Stock, demands: readonly Demand[], settings
 }
 
 /** Group by group: the closed form where it holds, else the solver, the small ones first, with a fair share of the time that is left. */
-async function takesOf(problem: Problem, boards: readonly number[], settings: PlanSettings): Promise<{ flow: Flow; gap: number }> {
+async function takesOf(
+  problem: Problem,
+  boards: readonly number[],
+  settings: PlanSettings,
+): Promise<{ flow: Flow; gap: number }> {
   const flow: Flow = problem.lines.map(() => new Map());
   const contended: Group[] = [];
   for (const group of splitIndependent(problem)) {
@@ -68,10 +72,19 @@ async function takesOf(problem: Problem, boards: readonly number[], settings: Pl
 }
 
 /** One aim after the other: each solve may give up nothing of what the aims before it reached, and begins with what they found. */
-async function byStages(problem: Problem, group: Group, boards: readonly number[], limits: Limits, run: Run): Promise<{ takes: Flow; gap: number }> {
+async function byStages(
+  problem: Problem,
+  group: Group,
+  boards: readonly number[],
+  limits: Limits,
+  run: Run,
+): Promise<{ takes: Flow; gap: number }> {
   const made = modelOf(problem, group, boards);
   let [gap, takes] = [0, byFlow(problem, group, boards)];
-  let model = withServed(made, group.lines.reduce((sum, line) => sum + received(takes, line), 0));
+  let model = withServed(
+    made,
+    group.lines.reduce((sum, line) => sum + received(takes, line), 0),
+  );
   const stages = AIMS.flatMap((aim) => {
     const costs = costsOf(problem, group, made, aim);
     return costs ? [{ aim, costs }] : [];

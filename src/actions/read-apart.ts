@@ -9,7 +9,11 @@ const MOST_SECONDS = 30;
 const thread = new JobLine<ReadJob, Outcome<FileReading>>(new URL('./read-thread.ts', import.meta.url));
 
 /** `readFile` in a thread of its own, so that whoever else asks is answered meanwhile; a file that takes too long is refused. */
-export async function readApart(bytes: Uint8Array, fileName: string, seconds: number = MOST_SECONDS): Promise<Outcome<FileReading>> {
+export async function readApart(
+  bytes: Uint8Array,
+  fileName: string,
+  seconds: number = MOST_SECONDS,
+): Promise<Outcome<FileReading>> {
   try {
     return await thread.run({ bytes, fileName }, { seconds });
   } catch (error) {

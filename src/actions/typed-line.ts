@@ -18,10 +18,12 @@ export function readTypedLine(line: string): Outcome<ReceivedItem> {
   const plain = plainText(text);
   const count = COUNT.exec(plain);
   const number = NUMBER.exec(plain)?.[0].trim();
-  if (!count && number !== undefined) return refuse('not-valid', { field: 'quantity', received: number.slice(0, 40), expected: 'plain-figures' });
+  if (!count && number !== undefined)
+    return refuse('not-valid', { field: 'quantity', received: number.slice(0, 40), expected: 'plain-figures' });
   if (!count) return refuse('not-valid', { field: 'line', received: text.slice(0, 80), expected: 'quantity-first' });
   const [start, estimate, digits = ''] = count;
-  if (Number(digits) > MOST) return refuse('out-of-range', { field: 'quantity', received: digits.slice(0, 40), least: 1, most: MOST });
+  if (Number(digits) > MOST)
+    return refuse('out-of-range', { field: 'quantity', received: digits.slice(0, 40), least: 1, most: MOST });
   const what = text.slice(start.length);
   const { part } = readPart(what);
   return done({ quantity: Number(digits), ...(estimate && { sure: 0 }), part: { ...part, text: what } });

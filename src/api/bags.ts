@@ -79,7 +79,15 @@ export function bagView(bag: Bag): BagView {
 }
 
 /** A bag that a search found, with why. */
-export function foundBag({ bag, full, why }: { readonly bag: Bag; readonly full: boolean; readonly why: readonly string[] }): FoundBag {
+export function foundBag({
+  bag,
+  full,
+  why,
+}: {
+  readonly bag: Bag;
+  readonly full: boolean;
+  readonly why: readonly string[];
+}): FoundBag {
   const { number, box, code, part, onHand, sure, reserved } = bag;
   return { bag: number, box, code, text: part.text, onHand, free: sure - reserved, full, why: [...why] };
 }

@@ -119,7 +119,9 @@ export const PlannedKit = KitAnswer.extend({
 }).openapi('PlannedKit');
 export type PlannedKit = z.infer<typeof PlannedKit>;
 
-export const ReserveRequest = z.strictObject({ id: actId, spares: z.boolean().default(true), anyway, note }).openapi('ReserveRequest');
+export const ReserveRequest = z
+  .strictObject({ id: actId, spares: z.boolean().default(true), anyway, note })
+  .openapi('ReserveRequest');
 export const ReservedBuild = z.object({ ...done, build: z.string(), bags: z.array(Balance) }).openapi('ReservedBuild');
 
 /** A plan that was taken, or is kept: its build. */

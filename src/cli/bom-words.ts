@@ -17,7 +17,12 @@ export interface NamedBom extends Bom {
  * The BOM of a word: a file where there is one, else a saved board. A file whose name is that of a board is put with the
  * choices that were made for the board. `told` corrects what the columns of a file mean.
  */
-export async function namedBom(lab: Lab, word: string, revision?: string, told?: ReadonlyMap<string, ColumnRole>): Promise<Outcome<NamedBom>> {
+export async function namedBom(
+  lab: Lab,
+  word: string,
+  revision?: string,
+  told?: ReadonlyMap<string, ColumnRole>,
+): Promise<Outcome<NamedBom>> {
   if (!existsSync(word)) {
     const board = await lab.read((tx) => readBoard(tx, word, revision));
     if (!board)

@@ -86,11 +86,17 @@ export async function keepWord(call: KitCall, word: string, wanted: Wanted): Pro
   if (!bom.ok) return bom;
   const board = await keepBoard(lab, terminal, bom.value, word);
   if (!board.ok) return board;
-  const named = { board: board.value.board, revision: board.value.revision, ...(options.name !== undefined && { name: options.name }) };
+  const named = {
+    board: board.value.board,
+    revision: board.value.revision,
+    ...(options.name !== undefined && { name: options.name }),
+  };
   const outcome = await perform(lab, planBuild, clock, who(), { ...told(options), ...named, ...wanted });
   if (!outcome.ok) return outcome;
   const { name, build, act, repeat } = outcome.value;
-  terminal.say(repeat ? cliText('did-repeat') : cliText('kept-planned', { name, build: build.slice(0, 8), act: act.slice(0, 8) }));
+  terminal.say(
+    repeat ? cliText('did-repeat') : cliText('kept-planned', { name, build: build.slice(0, 8), act: act.slice(0, 8) }),
+  );
   return planKept(call, build);
 }
 
@@ -110,7 +116,12 @@ export async function reserveWord(call: KitCall, word: string, wanted: Wanted): 
 
 /** Promises a planned build what it gets. */
 export async function reserveKept({ lab, terminal, options }: KitCall, build: string): Promise<Outcome<Shown>> {
-  const outcome = await reservePlanned(lab, followStock(lab), clock, who(), { ...told(options), ...sparesOf(options), ...anyway(options), build });
+  const outcome = await reservePlanned(lab, followStock(lab), clock, who(), {
+    ...told(options),
+    ...sparesOf(options),
+    ...anyway(options),
+    build,
+  });
   if (!outcome.ok) return outcome;
   const { planned, all, result } = outcome.value;
   tellReserved(terminal, result);

@@ -22,7 +22,10 @@ export function writeRefs(refs: readonly string[]): string {
 export type ToldLine = LineAnswer & { readonly said: string };
 
 /** Lines as people read them, each beside the reasons that its answer was made of. */
-export function toldLines(lines: readonly { readonly because: readonly Because[] }[], answers: readonly LineAnswer[]): ToldLine[] {
+export function toldLines(
+  lines: readonly { readonly because: readonly Because[] }[],
+  answers: readonly LineAnswer[],
+): ToldLine[] {
   return answers.map((answer, at) => ({ ...answer, said: sayReasons(lines[at]?.because ?? []).join('; ') }));
 }
 

@@ -16,15 +16,22 @@ interface Wanted {
 }
 
 /** Shows one line of a BOM whole: what is asked, and every bag that may answer it with all reasons, the best first. */
-export function tellLine(terminal: Terminal, { index, stock }: StockNow, bom: Bom, { row, boards, json }: Wanted): Ending {
-  const line = matchBom(bom.rows.filter((one) => one.row === row), index, bom.choices, boards)[0];
+export function tellLine(terminal: Terminal, now: StockNow, bom: Bom, { row, boards, json }: Wanted): Ending {
+  const line = matchBom(
+    bom.rows.filter((one) => one.row === row),
+    index,
+    bom.choices,
+    boards,
+  )[0];
   if (!line) return refused({ code: 'not-valid', args: { field: '--row', received: row, expected: 'a row of the BOM' } });
   if (json) {
     terminal.out(JSON.stringify(jsonOf(line)));
     return ENDED;
   }
   const bags = new Map(stock().bags.map((bag) => [bag.number, bag]));
-  terminal.out(cliText('line-head', { row, refs: writeRefs(line.refs), text: line.asked.text, need: line.need, fitted: line.fitted }));
+  terminal.out(
+    cliText('line-head', { row, refs: writeRefs(line.refs), text: line.asked.text, need: line.need, fitted: line.fitted }),
+  );
   for (const { bag: number, verdict, because } of line.candidates) {
     const bag = bags.get(number);
     terminal.out(cliText('line-bag', { bag: number, verdict, code: bag?.code ?? '', free: bag ? free(bag) : 0 }));
@@ -35,7 +42,8 @@ export function tellLine(terminal: Terminal, { index, stock }: StockNow, bom: Bo
 }
 
 function jsonOf({ row, refs, need, verdict, candidates, because }: MatchedLine): object {
-  const told = ({ because: reasons }: Pick<Match, 'because'>): object[] => reasons.map((one) => ({ code: one.code, text: sayBecause(one) }));
+  const told = ({ because: reasons }: Pick<Match, 'because'>): object[] =>
+    reasons.map((one) => ({ code: one.code, text: sayBecause(one) }));
   const bags = candidates.map((one) => ({ bag: one.bag, verdict: one.verdict, because: told(one) }));
   return { row, refs, need, verdict, candidates: bags, because: told({ because }) };
 }

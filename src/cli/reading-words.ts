@@ -15,7 +15,10 @@ const EVIDENCE: Readonly<Record<ColumnEvidence, string>> = {
 /** Says what each column was taken for, and why. */
 export function tellColumns(terminal: Terminal, columns: readonly ColumnGuess[]): void {
   if (columns.length === 0) return;
-  const said = columns.map(({ column, header, role, evidence }) => `${column} ${header ? `'${header}' ` : ''}= ${role}${role === 'other' ? '' : ` (${EVIDENCE[evidence]})`}`);
+  const said = columns.map(
+    ({ column, header, role, evidence }) =>
+      `${column} ${header ? `'${header}' ` : ''}= ${role}${role === 'other' ? '' : ` (${EVIDENCE[evidence]})`}`,
+  );
   terminal.say(cliText('columns-taken', { columns: said.join(', ') }));
 }
 
@@ -29,7 +32,9 @@ export function tellDoubts(terminal: Terminal, rows: readonly ReadRow[]): void {
 export function tellDoubtedRows(terminal: Terminal, rows: readonly ReadRow[]): void {
   for (const { row, doubts } of rows) {
     if (doubts.length === 0) continue;
-    terminal.say(cliText('row-doubts', { row, doubts: doubts.map((doubt) => `${doubt.field}: ${doubtText(doubt).why}`).join(' ') }));
+    terminal.say(
+      cliText('row-doubts', { row, doubts: doubts.map((doubt) => `${doubt.field}: ${doubtText(doubt).why}`).join(' ') }),
+    );
   }
 }
 

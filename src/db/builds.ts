@@ -136,7 +136,11 @@ export async function setBuild(tx: Tx, id: string, state: BuildState, made: numb
 
 /** A planned build gets its plan: its lines and takes are entered beside. */
 export async function setReserved(tx: Tx, id: string, plan: Pick<NewBuild, 'buildable' | 'proof'>): Promise<void> {
-  await tx.updateTable('build').set({ ...plan, state: 'reserved' }).where('id', '=', id).execute();
+  await tx
+    .updateTable('build')
+    .set({ ...plan, state: 'reserved' })
+    .where('id', '=', id)
+    .execute();
 }
 
 /**
@@ -151,7 +155,11 @@ export async function planAgain(tx: Tx, id: string, act: string): Promise<void> 
     .values({ ...build, id: before, state: 'undone', act })
     .execute();
   await tx.updateTable('build_line').set({ build: before }).where('build', '=', id).execute();
-  await tx.updateTable('build').set({ state: 'planned', ...NO_PLAN }).where('id', '=', id).execute();
+  await tx
+    .updateTable('build')
+    .set({ state: 'planned', ...NO_PLAN })
+    .where('id', '=', id)
+    .execute();
 }
 
 /** What stands for the plan of a build that has none. */

@@ -18,7 +18,18 @@ void test('all who follow share one ear, and one look answers them all', async (
   [number, asked] = [2, 0];
   maybe();
   await turn();
-  assert.deepEqual([seen, asked, ears], [[[1, 2], [1, 2], [1, 2]], 1, 1]);
+  assert.deepEqual(
+    [seen, asked, ears],
+    [
+      [
+        [1, 2],
+        [1, 2],
+        [1, 2],
+      ],
+      1,
+      1,
+    ],
+  );
   for (const stop of stops) stop();
   assert.equal(ears, 0);
 });
@@ -26,7 +37,10 @@ void test('all who follow share one ear, and one look answers them all', async (
 void test('a change that comes at any turn of a look is told', async () => {
   for (let turns = 0; turns < 8; turns += 1) {
     let number = 1;
-    const followers = followChanges(() => Promise.resolve(number), () => () => undefined);
+    const followers = followChanges(
+      () => Promise.resolve(number),
+      () => () => undefined,
+    );
     const seen: number[] = [];
     followers.watch((change) => seen.push(change));
     for (let at = 0; at < turns; at += 1) await Promise.resolve();
@@ -43,7 +57,10 @@ void test('a look that fails is told, unless the lab is closed', async () => {
   process.on('warning', hear);
   try {
     const broken = new Error('the database went away');
-    const followers = followChanges(() => Promise.reject(broken), () => () => undefined);
+    const followers = followChanges(
+      () => Promise.reject(broken),
+      () => () => undefined,
+    );
     followers.watch(() => undefined);
     await turn();
     assert.deepEqual(told, [broken]);

@@ -54,7 +54,10 @@ void test('builds that were reserved before builds could be planned keep their l
     await migrate(parts);
     const { rows } = await sql<{ name: string; quantity: number }>`select build.name, quantity from build
       join build_line on build_line.build = build.id join reservation on build_line = build_line.id`.execute(parts.writer);
-    assert.deepEqual(rows.map(({ name, quantity }) => [name, quantity]), [['Owl', 4]]);
+    assert.deepEqual(
+      rows.map(({ name, quantity }) => [name, quantity]),
+      [['Owl', 4]],
+    );
     assert.deepEqual((await sql`pragma foreign_key_check`.execute(parts.writer)).rows, []);
     await sql.raw(`update build set state = 'planned'`).execute(parts.writer);
     await assert.rejects(sql.raw(`update build set state = 'dreamt of'`).execute(parts.writer));

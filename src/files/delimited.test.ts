@@ -4,14 +4,21 @@ import * as fc from 'fast-check';
 import Papa from 'papaparse';
 import { readDelimited } from './delimited.ts';
 
-const cells = (text: string, delimiter = ','): (readonly string[])[] => readDelimited(text.split('\n'), delimiter).map((row) => row.cells);
+const cells = (text: string, delimiter = ','): (readonly string[])[] =>
+  readDelimited(text.split('\n'), delimiter).map((row) => row.cells);
 
 void test('cells are cut at the delimiter, quotes guard it and line ends, doubled quotes are one (RFC 4180, 2.5 to 2.7)', () => {
-  assert.deepEqual(cells('aaa,"b\nbb","c""c"\nx,,'), [['aaa', 'b\nbb', 'c"c'], ['x', '', '']]);
+  assert.deepEqual(cells('aaa,"b\nbb","c""c"\nx,,'), [
+    ['aaa', 'b\nbb', 'c"c'],
+    ['x', '', ''],
+  ]);
 });
 
 void test('a record has the physical line where it starts, quoted line ends counted', () => {
-  assert.deepEqual(readDelimited(['a,b', '"x', 'y",1', 'c,d'], ',').map((row) => row.row), [1, 2, 4]);
+  assert.deepEqual(
+    readDelimited(['a,b', '"x', 'y",1', 'c,d'], ',').map((row) => row.row),
+    [1, 2, 4],
+  );
 });
 
 void test('blanks around a quoted cell are dropped, a quote inside an unquoted cell is literal', () => {
@@ -20,8 +27,19 @@ void test('blanks around a quoted cell are dropped, a quote inside an unquoted c
 
 void test('a quote that never closes spoils its own line alone', () => {
   const rows = readDelimited(['Ref,Value', 'R1,"10k', 'R2,22k', 'R3,"33k"'], ',');
-  assert.deepEqual(rows.map((row) => row.cells), [['Ref', 'Value'], ['R1', '10k'], ['R2', '22k'], ['R3', '33k']]);
-  assert.deepEqual(rows.map((row) => row.unclosed ?? false), [false, true, false, false]);
+  assert.deepEqual(
+    rows.map((row) => row.cells),
+    [
+      ['Ref', 'Value'],
+      ['R1', '10k'],
+      ['R2', '22k'],
+      ['R3', '33k'],
+    ],
+  );
+  assert.deepEqual(
+    rows.map((row) => row.unclosed ?? false),
+    [false, true, false, false],
+  );
 });
 
 void test('a quote closed in the wrong place spoils its own line alone', () => {

@@ -19,7 +19,12 @@ export function readDelimited(lines: readonly string[], delimiter: string, first
   while (at < end) {
     const record = readRecord(lines, at, end, delimiter);
     if (record) rows.push({ row: at + 1, cells: record.cells });
-    else rows.push({ row: at + 1, cells: (lines[at] ?? '').split(delimiter).map((cell) => cell.replace(/^\s*"|"\s*$/g, '')), unclosed: true });
+    else
+      rows.push({
+        row: at + 1,
+        cells: (lines[at] ?? '').split(delimiter).map((cell) => cell.replace(/^\s*"|"\s*$/g, '')),
+        unclosed: true,
+      });
     at = record ? record.next : at + 1;
   }
   return rows;

@@ -23,7 +23,9 @@ export function separatorHint(line: string): string | null {
 export function detectDelimiter(lines: readonly string[], countHeaderWords: CountHeaderWords): Delimiting | null {
   let best: (Delimiting & { score: number }) | null = null;
   for (const delimiter of DELIMITERS) {
-    const rows = readDelimited(lines, delimiter, 0, Math.min(SAMPLE, lines.length)).filter((row) => row.cells.some((cell) => cell.trim()));
+    const rows = readDelimited(lines, delimiter, 0, Math.min(SAMPLE, lines.length)).filter((row) =>
+      row.cells.some((cell) => cell.trim()),
+    );
     const headerWords = Math.max(0, ...rows.slice(0, 60).map((row) => (row.cells.length > 1 ? countHeaderWords(row.cells) : 0)));
     const { width, share } = regularity(rows);
     if (width < 2 || (share < 0.55 && headerWords < 2)) continue;

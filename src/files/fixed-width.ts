@@ -17,7 +17,11 @@ export function expandTabs(line: string): string {
  * A table in columns of characters under the header at `header`: its rows, the header first, and the line after it.
  * Lines are those of the file with tabs expanded. A column starts where a header word starts and the lines below keep clear.
  */
-export function readFixedWidth(lines: readonly string[], header: number, countHeaderWords: CountHeaderWords): { rows: PlainRow[]; next: number } {
+export function readFixedWidth(
+  lines: readonly string[],
+  header: number,
+  countHeaderWords: CountHeaderWords,
+): { rows: PlainRow[]; next: number } {
   const end = endOfTable(lines, header, countHeaderWords);
   const body = lines.slice(header + 1, end).filter((line) => line.trim() && !isRule(line));
   const starts = columnStarts(lines[header] ?? '', body);
@@ -67,7 +71,12 @@ function columnStarts(header: string, body: readonly string[]): number[] {
     const free = reaching.filter((line) => line[at - 1] === ' ' || line[at] === ' ').length;
     const begun = reaching.filter((line) => line[at - 1] === ' ' && line[at] !== ' ').length;
     const wide = header[at - 2] === ' ' || header[at - 2] === undefined;
-    if (wide ? free >= reaching.length * 0.6 : reaching.length > 0 && free >= reaching.length * 0.95 && begun >= reaching.length * 0.6) starts.push(at);
+    if (
+      wide
+        ? free >= reaching.length * 0.6
+        : reaching.length > 0 && free >= reaching.length * 0.95 && begun >= reaching.length * 0.6
+    )
+      starts.push(at);
   }
   return starts;
 }

@@ -104,7 +104,21 @@ export function cutBars(line: string): string[] {
   return text.startsWith('|') ? cells.slice(1) : cells;
 }
 
-const ENTITIES: Readonly<Record<string, string>> = { '&amp;': '&', '&lt;': '<', '&gt;': '>', '&nbsp;': ' ', '&quot;': '"', '&micro;': 'µ', '&Omega;': 'Ω', '&ohm;': 'Ω', '&deg;': '°', '&plusmn;': '±', '&#956;': 'μ', '&#181;': 'µ', '&#937;': 'Ω' };
+const ENTITIES: Readonly<Record<string, string>> = {
+  '&amp;': '&',
+  '&lt;': '<',
+  '&gt;': '>',
+  '&nbsp;': ' ',
+  '&quot;': '"',
+  '&micro;': 'µ',
+  '&Omega;': 'Ω',
+  '&ohm;': 'Ω',
+  '&deg;': '°',
+  '&plusmn;': '±',
+  '&#956;': 'μ',
+  '&#181;': 'µ',
+  '&#937;': 'Ω',
+};
 
 /** Markdown in a line to what is read: `[10 k](https://…)` → `10 k`, `**R1**` → `R1`. */
 export function plainText(text: string): string {

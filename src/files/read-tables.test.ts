@@ -38,8 +38,13 @@ void test('a sep= line names the delimiter and is no row', () => {
 
 void test('UTF-8 with and without mark and UTF-16 by mark read the same', () => {
   const text = 'Ref,Value\nR1,10 kΩ\n';
-  const wide = new Uint8Array([0xff, 0xfe, ...Array.from(text, (char) => char.charCodeAt(0)).flatMap((code) => [code & 255, code >> 8])]);
-  for (const content of [bytes(text), bytes(`\ufeff${text}`), wide]) assert.deepEqual(tablesOf(content)[0]?.rows[1]?.cells, ['R1', '10 kΩ']);
+  const wide = new Uint8Array([
+    0xff,
+    0xfe,
+    ...Array.from(text, (char) => char.charCodeAt(0)).flatMap((code) => [code & 255, code >> 8]),
+  ]);
+  for (const content of [bytes(text), bytes(`\ufeff${text}`), wide])
+    assert.deepEqual(tablesOf(content)[0]?.rows[1]?.cells, ['R1', '10 kΩ']);
 });
 
 void test('bytes that are no UTF-8 are read as windows-1252, and that is said to be a guess', () => {
@@ -50,27 +55,77 @@ void test('bytes that are no UTF-8 are read as windows-1252, and that is said to
 });
 
 void test('only line feeds count lines: carriage returns before them do not', () => {
-  assert.deepEqual(tablesOf('Ref,Qty\r\nR1,1\r\n\r\nR2,1\r\n')[0]?.rows.map((row) => row.row), [1, 2, 4]);
+  assert.deepEqual(
+    tablesOf('Ref,Qty\r\nR1,1\r\n\r\nR2,1\r\n')[0]?.rows.map((row) => row.row),
+    [1, 2, 4],
+  );
 });
 
 void test('every Markdown table has the headings over it, markup is taken out, escaped bars are text', () => {
-  const tables = tablesOf('# Stock\n\n## Resistors\n\n| Value | Qty |\n|---|---:|\n| **10k** | 5 |\n\n# Tools\n## Chips\nValue | Qty\n--- | ---\n[NE\\|555](https://example.org) | 2\n');
-  assert.deepEqual(tables.map(({ titles, rows }) => [titles, rows.map(({ row, cells }) => [row, ...cells])]), [
-    [['Stock', 'Resistors'], [[5, 'Value', 'Qty'], [7, '10k', '5']]],
-    [['Tools', 'Chips'], [[11, 'Value', 'Qty'], [13, 'NE|555', '2']]],
-  ]);
+  const tables = tablesOf(
+    '# Stock\n\n## Resistors\n\n| Value | Qty |\n|---|---:|\n| **10k** | 5 |\n\n# Tools\n## Chips\nValue | Qty\n--- | ---\n[NE\\|555](https://example.org) | 2\n',
+  );
+  assert.deepEqual(
+    tables.map(({ titles, rows }) => [titles, rows.map(({ row, cells }) => [row, ...cells])]),
+    [
+      [
+        ['Stock', 'Resistors'],
+        [
+          [5, 'Value', 'Qty'],
+          [7, '10k', '5'],
+        ],
+      ],
+      [
+        ['Tools', 'Chips'],
+        [
+          [11, 'Value', 'Qty'],
+          [13, 'NE|555', '2'],
+        ],
+      ],
+    ],
+  );
 });
 
 void test('columns of characters are cut where header words start, over a blank line, and end at a new heading', () => {
-  const text = ['Parts of the lamp', '', 'Part  Value      Package', '', 'R1    10k        0805', 'C12   100n 50V   0603', '', 'That was all of them.', ''].join('\n');
-  assert.deepEqual(tablesOf(text).map(({ form, rows }) => [form, rows.map(({ row, cells }) => [row, ...cells])]), [
-    ['fixed', [[3, 'Part', 'Value', 'Package'], [5, 'R1', '10k', '0805'], [6, 'C12', '100n 50V', '0603']]],
-  ]);
+  const text = [
+    'Parts of the lamp',
+    '',
+    'Part  Value      Package',
+    '',
+    'R1    10k        0805',
+    'C12   100n 50V   0603',
+    '',
+    'That was all of them.',
+    '',
+  ].join('\n');
+  assert.deepEqual(
+    tablesOf(text).map(({ form, rows }) => [form, rows.map(({ row, cells }) => [row, ...cells])]),
+    [
+      [
+        'fixed',
+        [
+          [3, 'Part', 'Value', 'Package'],
+          [5, 'R1', '10k', '0805'],
+          [6, 'C12', '100n 50V', '0603'],
+        ],
+      ],
+    ],
+  );
 });
 
 void test('lists in text are rows of one cell, the bullet left out, under the heading before them', () => {
   const tables = tablesOf('We need:\n\n- 3 buttons\n- battery holder\n\nThanks for reading.\n');
-  assert.deepEqual(tables, [{ form: 'items', titles: ['We need'], headed: false, rows: [{ row: 3, cells: ['3 buttons'] }, { row: 4, cells: ['battery holder'] }] }]);
+  assert.deepEqual(tables, [
+    {
+      form: 'items',
+      titles: ['We need'],
+      headed: false,
+      rows: [
+        { row: 3, cells: ['3 buttons'] },
+        { row: 4, cells: ['battery holder'] },
+      ],
+    },
+  ]);
 });
 
 const SHEET = `<?xml version="1.0"?>
@@ -84,7 +139,16 @@ const SHEET = `<?xml version="1.0"?>
 
 void test('rows of an XML sheet have the line of their element, and cells that are left out are empty', () => {
   const [table] = tablesOf(SHEET);
-  assert.deepEqual([table?.titles, table?.rows], [['Chips'], [{ row: 4, cells: ['Ref', 'Qty'] }, { row: 5, cells: ['', '4'] }]]);
+  assert.deepEqual(
+    [table?.titles, table?.rows],
+    [
+      ['Chips'],
+      [
+        { row: 4, cells: ['Ref', 'Qty'] },
+        { row: 5, cells: ['', '4'] },
+      ],
+    ],
+  );
 });
 
 void test('an XML sheet with a document type is refused', () => {
@@ -105,7 +169,10 @@ void test('refused with row and column: too many columns, a cell too long', () =
   const wide = readTables(bytes(`Ref,Qty\nR1${',1'.repeat(2999)}\n`), count);
   assert.deepEqual(wide.ok ? null : wide.fault, { code: 'too-many-columns', args: { row: 2, column: 3000, most: 1000 } });
   const long = readTables(bytes(`Ref,Value\nR1,${'x'.repeat(3_000_000)}\n`), count);
-  assert.deepEqual(long.ok ? null : long.fault, { code: 'cell-too-long', args: { row: 2, column: 2, length: 3_000_000, most: 100_000 } });
+  assert.deepEqual(long.ok ? null : long.fault, {
+    code: 'cell-too-long',
+    args: { row: 2, column: 2, length: 3_000_000, most: 100_000 },
+  });
 });
 
 void test('law: any bytes give tables or a fault, never an exception', () => {
@@ -115,7 +182,31 @@ void test('law: any bytes give tables or a fault, never an exception', () => {
     }),
     { seed: 20_250_103 },
   );
-  const piece = fc.constantFrom('|', '---', '\n', ',', ';', '\t', '"', 'Ref', 'Qty', ' ', '  ', '# ', '- ', '<Row>', '<?xml ', '<Workbook', '>', 'R1', '10k', 'sep=', '\r', '\ufeff', '\0');
+  const piece = fc.constantFrom(
+    '|',
+    '---',
+    '\n',
+    ',',
+    ';',
+    '\t',
+    '"',
+    'Ref',
+    'Qty',
+    ' ',
+    '  ',
+    '# ',
+    '- ',
+    '<Row>',
+    '<?xml ',
+    '<Workbook',
+    '>',
+    'R1',
+    '10k',
+    'sep=',
+    '\r',
+    '\ufeff',
+    '\0',
+  );
   fc.assert(
     fc.property(fc.array(piece, { maxLength: 60 }), (pieces) => {
       readTables(bytes(pieces.join('')), count);

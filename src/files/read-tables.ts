@@ -24,14 +24,23 @@ export function readTables(bytes: Uint8Array, countHeaderWords: CountHeaderWords
 
 function tablesOf(text: string, countHeaderWords: CountHeaderWords): Read<PlainTable[]> {
   if (isSheetXml(text)) return readSheetXml(text);
-  if (/^\s*<(\?xml|!doctype|html|svg)/i.test(text)) return fault('file-no-table', { why: 'it is a page or a tree of XML, not a table' });
-  if (/^\s*[[{][\s\S]*[\]}]\s*$/.test(text.slice(0, 200) + text.slice(-50))) return fault('file-no-table', { why: 'it looks like JSON' });
+  if (/^\s*<(\?xml|!doctype|html|svg)/i.test(text))
+    return fault('file-no-table', { why: 'it is a page or a tree of XML, not a table' });
+  if (/^\s*[[{][\s\S]*[\]}]\s*$/.test(text.slice(0, 200) + text.slice(-50)))
+    return fault('file-no-table', { why: 'it looks like JSON' });
   const lines = text.split('\n');
   if (hasMarkdownTable(lines)) return { ok: true, value: readMarkdown(lines) };
   const hint = separatorHint(lines[0] ?? '');
   if (hint) return { ok: true, value: [delimitedTable(lines, hint, 1)] };
   const found = detectDelimiter(lines, countHeaderWords);
-  const wide = Math.max(0, ...lines.slice(0, 200).map((line) => (!line.includes('\t') && isWideHeader(line, countHeaderWords) ? countHeaderWords(line.trim().split(/\s{2,}/)) : 0)));
+  const wide = Math.max(
+    0,
+    ...lines
+      .slice(0, 200)
+      .map((line) =>
+        !line.includes('\t') && isWideHeader(line, countHeaderWords) ? countHeaderWords(line.trim().split(/\s{2,}/)) : 0,
+      ),
+  );
   if (found && found.headerWords >= wide) return { ok: true, value: [delimitedTable(lines, found.delimiter, 0)] };
   return { ok: true, value: isMarkdownList(lines) ? readMarkdown(lines) : readTextLines(lines, countHeaderWords) };
 }
@@ -46,7 +55,8 @@ function overLimit(tables: readonly PlainTable[]): Read<never> | null {
     for (const { row, cells } of rows) {
       if (cells.length > LIMITS.columns) return fault('too-many-columns', { row, column: cells.length, most: LIMITS.columns });
       const long = cells.findIndex((cell) => cell.length > LIMITS.cellLength);
-      if (long >= 0) return fault('cell-too-long', { row, column: long + 1, length: (cells[long] ?? '').length, most: LIMITS.cellLength });
+      if (long >= 0)
+        return fault('cell-too-long', { row, column: long + 1, length: (cells[long] ?? '').length, most: LIMITS.cellLength });
     }
   }
   return null;

@@ -58,14 +58,22 @@ export function readSheetXml(text: string): Read<PlainTable[]> {
     } else if (name === 'Row' && cells) {
       rows.push({ row: line, cells });
       cells = null;
-    } else if (name === 'Worksheet' && rows.length > 0) tables.push({ form: 'sheet', titles: /^(sheet|tabelle|feuil|hoja|foglio|blad|ark)\s*\d*$/i.test(title) ? [] : [title], headed: false, rows });
+    } else if (name === 'Worksheet' && rows.length > 0)
+      tables.push({
+        form: 'sheet',
+        titles: /^(sheet|tabelle|feuil|hoja|foglio|blad|ark)\s*\d*$/i.test(title) ? [] : [title],
+        headed: false,
+        rows,
+      });
   });
   for (let at = 0; at < text.length; at += PIECE) {
     parser.write(text.slice(at, at + PIECE));
     if (problem !== null) break;
   }
   if (problem === null) parser.close();
-  return problem === null ? { ok: true, value: tables } : fault('file-no-table', { why: `the XML can't be read: ${String(problem)}` });
+  return problem === null
+    ? { ok: true, value: tables }
+    : fault('file-no-table', { why: `the XML can't be read: ${String(problem)}` });
 }
 
 /** Line of a place in the text, for places that only go up: every line end is passed once. */

@@ -3,7 +3,8 @@ import { cutWide, expandTabs, readFixedWidth } from './fixed-width.ts';
 import type { CountHeaderWords, PlainRow, PlainTable } from './plain.ts';
 
 const BULLET = /^\s*(?:[-*+•–]|\d+[.)])\s+(?:\[[ xX]\]\s+)?(?=\S)/;
-const COUNTED = /^\s*(?:\d{1,4}\s*(?:[x×]|pcs\.?|st\.?|stk\.?|stück)?|[x×]\d{1,4})\s+\S|\S\s+(?:\(\s*[x×]?\s?\d{1,4}\s*[x×]?\s*\)|[x×]\s?\d{1,4}|\d{1,4}\s?(?:x|pcs\.?|stk\.?|stück))\s*$/i;
+const COUNTED =
+  /^\s*(?:\d{1,4}\s*(?:[x×]|pcs\.?|st\.?|stk\.?|stück)?|[x×]\d{1,4})\s+\S|\S\s+(?:\(\s*[x×]?\s?\d{1,4}\s*[x×]?\s*\)|[x×]\s?\d{1,4}|\d{1,4}\s?(?:x|pcs\.?|stk\.?|stück))\s*$/i;
 /** letters and a number, then more: a name and what it is */
 const NAMED = /^\s*[A-Z]{1,4}\d{1,4}(?:\s*[,;/&+–-]\s*[A-Z]{0,4}\d{1,4})*\s*[:=\s–-]\s*\S/;
 
@@ -21,7 +22,7 @@ export function readTextLines(raw: readonly string[], countHeaderWords: CountHea
   const lines = raw.map(expandTabs);
   const tables: PlainTable[] = [];
   let title = '';
-  for (let at = 0; at < lines.length; ) {
+  for (let at = 0; at < lines.length;) {
     const line = lines[at] ?? '';
     const titles = title ? [title] : [];
     const run = isWideHeader(line, countHeaderWords) ? null : (delimitedRun(raw, at) ?? itemRun(raw, at));

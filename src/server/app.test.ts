@@ -155,7 +155,15 @@ void test("another site's page can neither change the lab nor reach it under a n
 void test('answers carry the change number, and any read may ask for a later one', async () => {
   const bag = await bagOf(1);
   const now = await lab.change();
-  for (const path of ['/api/bags', `/api/bags/${bag}`, '/api/find?words=x', '/api/boards', '/api/kits', '/api/plan', '/api/acts']) {
+  for (const path of [
+    '/api/bags',
+    `/api/bags/${bag}`,
+    '/api/find?words=x',
+    '/api/boards',
+    '/api/kits',
+    '/api/plan',
+    '/api/acts',
+  ]) {
     const { headers } = await ask(path, { headers: { 'bagatelle-at-least': String(now) } });
     assert.equal(Number(headers.get('bagatelle-change')), now, path);
     const ahead = await ask(path, { headers: { 'bagatelle-at-least': String(now + 1) } });
@@ -273,7 +281,10 @@ void test('a planned build is kept, competes, and is reserved, each once', async
   const first = await post('/api/kits', { board: 'owl', boards: 2, priority: 0, spares: false });
   assert.equal(first.body['buildable'], 2);
   const builds = (await ask('/api/plan')).body['builds'] as readonly { name: string; buildable: number }[]; // as: its schema
-  assert.deepEqual(builds.map(({ name, buildable }) => [name, buildable]), [['owl', 3]]);
+  assert.deepEqual(
+    builds.map(({ name, buildable }) => [name, buildable]),
+    [['owl', 3]],
+  );
   const path = `/api/kits/${String(kept.body['build'])}/reserve`;
   const taking = { id: randomUUID(), spares: false };
   assert.deepEqual([(await post(path, taking)).status, (await post(path, taking)).status], [201, 200]);
@@ -316,7 +327,11 @@ void test('a port that is taken is a fault to tell, not a throw', async () => {
 });
 
 void test('a path that is there says what it takes when it is asked otherwise', async () => {
-  for (const [method, path, allow] of [['DELETE', '/api/bags/1', 'GET, HEAD, OPTIONS'], ['PUT', '/api/movements', 'POST'], ['DELETE', '/api/openapi.json', 'GET, HEAD, OPTIONS']] as const) {
+  for (const [method, path, allow] of [
+    ['DELETE', '/api/bags/1', 'GET, HEAD, OPTIONS'],
+    ['PUT', '/api/movements', 'POST'],
+    ['DELETE', '/api/openapi.json', 'GET, HEAD, OPTIONS'],
+  ] as const) {
     const told = await ask(path, { method });
     assert.deepEqual([told.status, told.body['code']], [405, 'wire-method'], path);
     assert.ok(told.headers.get('allow')?.includes(allow), `${path}: ${told.headers.get('allow')}`);

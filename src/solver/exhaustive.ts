@@ -35,7 +35,10 @@ function reachable(model: Model, values: readonly number[]): boolean {
     let [least, most] = [0, 0];
     for (const [at, coefficient] of terms) {
       const column = model.columns[at];
-      const ends = at < values.length ? [coefficient * (values[at] ?? 0)] : [coefficient * (column?.low ?? 0), coefficient * (column?.high ?? 0)];
+      const ends =
+        at < values.length
+          ? [coefficient * (values[at] ?? 0)]
+          : [coefficient * (column?.low ?? 0), coefficient * (column?.high ?? 0)];
       least += Math.min(...ends);
       most += Math.max(...ends);
     }

@@ -16,8 +16,14 @@ const FEASIBLE = 2; // kSolutionStatusFeasible
 export function runHighs(highs: Highs, model: Model, limits: Omit<Limits, 'signal'>): RawAnswer {
   return highs.withModel(dataOf(highs, model), (handle) => {
     handle.options.set({
-      output_flag: false, time_limit: limits.seconds, mip_max_nodes: limits.nodes, random_seed: 0,
-      mip_rel_gap: 0, mip_abs_gap: 1e-6, mip_feasibility_tolerance: 1e-9, primal_feasibility_tolerance: 1e-9,
+      output_flag: false,
+      time_limit: limits.seconds,
+      mip_max_nodes: limits.nodes,
+      random_seed: 0,
+      mip_rel_gap: 0,
+      mip_abs_gap: 1e-6,
+      mip_feasibility_tolerance: 1e-9,
+      primal_feasibility_tolerance: 1e-9,
     });
     if (limits.start) handle.setSolution({ colValue: [...limits.start] });
     handle.run();
@@ -32,7 +38,9 @@ function answerOf(highs: Highs, model: Model, handle: HighsModel): RawAnswer {
   if (code === statuses.infeasible) return { status: 'infeasible', ...nothing };
   if (code === statuses.unbounded || code === statuses.unboundedOrInfeasible) return { status: 'unbounded', ...nothing };
   const whole = model.columns.some((column) => column.whole);
-  const stopped = ([statuses.timeLimit, statuses.iterationLimit, statuses.solutionLimit, statuses.interrupted] as number[]).includes(code); // as: compared as plain numbers
+  const stopped = (
+    [statuses.timeLimit, statuses.iterationLimit, statuses.solutionLimit, statuses.interrupted] as number[]
+  ).includes(code); // as: compared as plain numbers
   if (stopped && handle.info.get('primal_solution_status') !== FEASIBLE) return { status: 'stopped', ...nothing };
   if (code !== statuses.optimal && !stopped) return { status: 'failed', ...nothing };
   const bound = whole ? Number(handle.info.get('mip_dual_bound')) : handle.getObjectiveValue();
@@ -52,14 +60,21 @@ function dataOf(highs: Highs, model: Model): ModelData {
     rowLower: model.rows.map(({ low }) => open(low)),
     rowUpper: model.rows.map(({ high }) => open(high)),
     ...(model.columns.some(({ whole }) => whole)
-      ? { integrality: model.columns.map(({ whole }) => (whole ? variableType.integer : variableType.continuous)) } : {}),
+      ? { integrality: model.columns.map(({ whole }) => (whole ? variableType.integer : variableType.continuous)) }
+      : {}),
     matrix: { format: 'csr', numRows: model.rows.length, numCols: model.columns.length, ...packed(model.rows) },
   };
 }
 
 function packed(rows: readonly Row[]): { starts: Int32Array; indices: Int32Array; values: Float64Array } {
   const starts = new Int32Array(rows.length + 1);
-  rows.forEach(({ terms }, at) => { starts[at + 1] = (starts[at] ?? 0) + terms.length; });
+  rows.forEach(({ terms }, at) => {
+    starts[at + 1] = (starts[at] ?? 0) + terms.length;
+  });
   const terms = rows.flatMap((row) => row.terms);
-  return { starts, indices: Int32Array.from(terms, ([column]) => column), values: Float64Array.from(terms, ([, coefficient]) => coefficient) };
+  return {
+    starts,
+    indices: Int32Array.from(terms, ([column]) => column),
+    values: Float64Array.from(terms, ([, coefficient]) => coefficient),
+  };
 }

@@ -34,12 +34,19 @@ async function lantern(lab: Lab): Promise<void> {
 /** What is said of the first line of the board, and what is taken for it. */
 async function firstLine(lab: Lab): Promise<{ because: readonly Because[]; bags: number[] }> {
   const found = (await lab.read((tx) => readBoard(tx, BOARD.board))) ?? assert.fail('no board');
-  const { lines } = await planBom(await followStock(lab).current(), { rows: found.lines, choices: found.choices }, 1, { spares: false });
+  const { lines } = await planBom(await followStock(lab).current(), { rows: found.lines, choices: found.choices }, 1, {
+    spares: false,
+  });
   const [line] = lines;
   return { because: line?.because ?? [], bags: (line?.takes ?? []).map(({ bag }) => bag) };
 }
 
-async function reserved(lab: Lab, lines: readonly ReadRow[], boards: number, anyway = false): Promise<ReturnType<typeof reserveBom>> {
+async function reserved(
+  lab: Lab,
+  lines: readonly ReadRow[],
+  boards: number,
+  anyway = false,
+): Promise<ReturnType<typeof reserveBom>> {
   const input = { id: randomUUID(), of: { rows: lines }, boards, spares: false, ...(anyway && { anyway }) };
   const found = { ok: true as const, value: { name: 'Lantern', rows: lines, choices: [] } };
   return reserveBom(lab, followStock(lab), CLOCK, WHO, input, () => Promise.resolve(found));
@@ -55,22 +62,28 @@ export function decidingSuite(store: Store): void {
       }));
   };
 
-  rule('a bag of which a stated fact is below or different is taken only with a reason, loudly where it protects people', async (lab) => {
-    await lantern(lab);
-    const wish = { ...BOARD, demand: demandKey(FUSE), row: 2, bag: 2, accept: true };
-    const against = await refusedBy(act(lab, choose, wish), 'override');
-    assert.deepEqual(against, { bag: 2, row: 2, why: 'differs', fact: 'value', has: '2 A', asked: '1 A' });
-    await refusedBy(act(lab, choose, { ...wish, reason: '  ' }), 'override');
-    const { act: id, warnings } = await did(act(lab, choose, { ...wish, reason: 'only for the test bench' }));
-    assert.deepEqual(warnings.map(({ code }) => code), ['safety-by-hand', 'same-demand']);
-    assert.deepEqual(warnings[1]?.args, { row: 2, rows: '5' });
-    const { because, bags } = await firstLine(lab);
-    assert.deepEqual(bags, [2]);
-    assert.ok(because.some(({ code, args }) => code === 'accepted' && args['reason'] === 'only for the test bench'));
-    assert.equal((await lab.read((tx) => readActs(tx, { limit: 1 })))[0]?.note, 'only for the test bench');
-    await did(act(lab, undo, { act: id }));
-    assert.deepEqual((await firstLine(lab)).bags, [1]);
-  });
+  rule(
+    'a bag of which a stated fact is below or different is taken only with a reason, loudly where it protects people',
+    async (lab) => {
+      await lantern(lab);
+      const wish = { ...BOARD, demand: demandKey(FUSE), row: 2, bag: 2, accept: true };
+      const against = await refusedBy(act(lab, choose, wish), 'override');
+      assert.deepEqual(against, { bag: 2, row: 2, why: 'differs', fact: 'value', has: '2 A', asked: '1 A' });
+      await refusedBy(act(lab, choose, { ...wish, reason: '  ' }), 'override');
+      const { act: id, warnings } = await did(act(lab, choose, { ...wish, reason: 'only for the test bench' }));
+      assert.deepEqual(
+        warnings.map(({ code }) => code),
+        ['safety-by-hand', 'same-demand'],
+      );
+      assert.deepEqual(warnings[1]?.args, { row: 2, rows: '5' });
+      const { because, bags } = await firstLine(lab);
+      assert.deepEqual(bags, [2]);
+      assert.ok(because.some(({ code, args }) => code === 'accepted' && args['reason'] === 'only for the test bench'));
+      assert.equal((await lab.read((tx) => readActs(tx, { limit: 1 })))[0]?.note, 'only for the test bench');
+      await did(act(lab, undo, { act: id }));
+      assert.deepEqual((await firstLine(lab)).bags, [1]);
+    },
+  );
 
   rule('a choice that replaces another says which, and its reason goes when it is taken back', async (lab) => {
     await lantern(lab);
@@ -93,14 +106,26 @@ export function decidingSuite(store: Store): void {
 
   rule('more than a cell wants is booked and said; how many boards were made is asked where lines are short', async (lab) => {
     await fill(lab, 50, 3);
-    const lines = [row(2, resistor(100), { refs: ['R1', 'R2'], quantity: null }), row(3, resistor(200), { refs: ['R3', 'R4'], quantity: null })];
+    const lines = [
+      row(2, resistor(100), { refs: ['R1', 'R2'], quantity: null }),
+      row(3, resistor(200), { refs: ['R3', 'R4'], quantity: null }),
+    ];
     const outcome = await reserved(lab, lines, 2);
     const build = (outcome.ok ? outcome.value.result.builds[0]?.build : null) ?? assert.fail('not reserved');
     const takes = (await lab.read((tx) => readKit(tx, build)))?.takes ?? [];
     const picks = takes.map(({ id, planned, bag }) => ({ take: id, quantity: bag === 1 ? 9 : planned }));
     const { warnings } = await did(act(lab, pickForBuild, { build, picks }));
-    assert.deepEqual(warnings, [{ code: 'cell-over', args: { tray: 1, cell: takes.find(({ bag }) => bag === 1)?.cell ?? 0, bag: 1, planned: 4, picked: 9, over: 5 } }]);
-    assert.deepEqual(await refusedBy(act(lab, finishBuild, { build }), 'made-unknown'), { build: 'Lantern', boards: 2, lines: 1 });
+    assert.deepEqual(warnings, [
+      {
+        code: 'cell-over',
+        args: { tray: 1, cell: takes.find(({ bag }) => bag === 1)?.cell ?? 0, bag: 1, planned: 4, picked: 9, over: 5 },
+      },
+    ]);
+    assert.deepEqual(await refusedBy(act(lab, finishBuild, { build }), 'made-unknown'), {
+      build: 'Lantern',
+      boards: 2,
+      lines: 1,
+    });
     const finished = await did(act(lab, finishBuild, { build, made: 2 }));
     assert.deepEqual(finished.warnings, [{ code: 'short-lines', args: { made: 2, lines: 1 } }]);
     await did(act(lab, undo, { act: finished.act }));

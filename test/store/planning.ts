@@ -62,7 +62,10 @@ export function planningSuite(store: Store): void {
     const again = await did(act(lab, planBuild, { id, board: 'Fox lamp', boards: 3, due: '2026-12-01' }));
     assert.deepEqual([again.repeat, again.build, await heldIn(lab, 1)], [true, kept.build, [8, 8, 8]]);
     assert.deepEqual([kept.name, kept.revision, kept.priority, await states(lab)], ['Fox lamp', '1', 5, ['Fox lamp planned']]);
-    assert.deepEqual(await gets(lab, WISH), [['Fox lamp', 3], ['asked', 1]]);
+    assert.deepEqual(await gets(lab, WISH), [
+      ['Fox lamp', 3],
+      ['asked', 1],
+    ]);
     await did(act(lab, undo, { act: kept.act }));
     assert.deepEqual([await gets(lab, WISH), await states(lab)], [[['asked', 3]], []]);
   });
@@ -76,14 +79,29 @@ export function planningSuite(store: Store): void {
     assert.deepEqual(await states(lab), []);
   });
 
-  rule('the last pieces go by priority, then by due date, then as written; what is asked for comes last among equals', async (lab) => {
-    await keep(lab, 'first written');
-    await keep(lab, 'due', { due: '2027-01-01' });
-    await keep(lab, 'urgent', { priority: 1, boards: 1 });
-    assert.deepEqual(await gets(lab), [['urgent', 1], ['due', 3], ['first written', 0]]);
-    assert.deepEqual(await gets(lab, { ...WISH, due: '2026-12-24' }), [['urgent', 1], ['asked', 3], ['due', 0], ['first written', 0]]);
-    assert.deepEqual((await gets(lab, WISH)).map(([name]) => name), ['urgent', 'due', 'first written', 'asked']);
-  });
+  rule(
+    'the last pieces go by priority, then by due date, then as written; what is asked for comes last among equals',
+    async (lab) => {
+      await keep(lab, 'first written');
+      await keep(lab, 'due', { due: '2027-01-01' });
+      await keep(lab, 'urgent', { priority: 1, boards: 1 });
+      assert.deepEqual(await gets(lab), [
+        ['urgent', 1],
+        ['due', 3],
+        ['first written', 0],
+      ]);
+      assert.deepEqual(await gets(lab, { ...WISH, due: '2026-12-24' }), [
+        ['urgent', 1],
+        ['asked', 3],
+        ['due', 0],
+        ['first written', 0],
+      ]);
+      assert.deepEqual(
+        (await gets(lab, WISH)).map(([name]) => name),
+        ['urgent', 'due', 'first written', 'asked'],
+      );
+    },
+  );
 
   rule('a line that is short because another build comes first says which', async (lab) => {
     await keep(lab, 'first', { boards: 2 });
@@ -102,7 +120,10 @@ export function planningSuite(store: Store): void {
     assert.deepEqual([await heldIn(lab, 1), await gets(lab)], [[8, 8, 6], [['first', 3]]]);
     await did(act(lab, undo, { act: held.result.act }));
     await did(reserveRows(lab, { boards: 3, name: 'pushed', priority: 1 }));
-    assert.deepEqual(await gets(lab), [['first', 1], ['second', 0]]);
+    assert.deepEqual(await gets(lab), [
+      ['first', 1],
+      ['second', 0],
+    ]);
     assert.equal((await did(reserve(lab, first.build))).planned?.build.buildable, 1);
   });
 
@@ -120,7 +141,10 @@ export function planningSuite(store: Store): void {
     assert.deepEqual([await states(lab), await heldIn(lab, 1), await gets(lab)], [['lamp planned'], [8, 8, 8], [['lamp', 3]]]);
     await did(reserve(lab, build));
     const kit = await lab.read((tx) => readKit(tx, build));
-    assert.deepEqual([kit?.build.state, kit?.lines.length, kit?.takes.map(({ planned: pieces }) => pieces)], ['reserved', 1, [6]]);
+    assert.deepEqual(
+      [kit?.build.state, kit?.lines.length, kit?.takes.map(({ planned: pieces }) => pieces)],
+      ['reserved', 1, [6]],
+    );
     await did(act(lab, undo, { act: (await did(act(lab, cancelBuild, { build }))).act }));
     assert.deepEqual([await states(lab), await heldIn(lab, 1)], [['lamp reserved'], [8, 8, 2]]);
   });

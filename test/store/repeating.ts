@@ -26,25 +26,30 @@ export function repeatingSuite(store: Store): void {
   const rule = (name: string, fn: Parameters<typeof withLab>[1]): void =>
     void test(`${store.engine}: ${name}`, () => withLab(store, fn));
 
-  rule('a reservation asked for again answers what was promised, whatever became of stock, choices and revisions', async (lab) => {
-    await fill(lab, 10);
-    await did(act(lab, saveBoard, { board: 'Owl', lines: LINES }));
-    const id = randomUUID();
-    const first = await did(reserve(lab, id));
-    assert.deepEqual([first.planned.build.buildable, await heldIn(lab, 1)], [2, [10, 10, 6]]);
-    const again = async (): Promise<void> => {
-      const { planned, all, result } = await did(reserve(lab, id));
-      assert.deepEqual([planned, all, result], [first.planned, first.all, { ...first.result, repeat: true }]);
-    };
-    await did(act(lab, pick, { bag: 1, quantity: 9 }));
-    await again();
-    await did(act(lab, choose, { board: 'Owl', demand: demandKey(resistor(100)), bag: 1, accept: true }));
-    await again();
-    await did(act(lab, saveBoard, { board: 'Owl', lines: [row(2, resistor(220))] }));
-    await again();
-    const other = await reserveBom(lab, followStock(lab), CLOCK, WHO, { id, of: OF, boards: 3, spares: false }, () => savedBom(lab, OF));
-    assert.equal(other.ok ? 'done' : other.refusal.code, 'id-reused');
-  });
+  rule(
+    'a reservation asked for again answers what was promised, whatever became of stock, choices and revisions',
+    async (lab) => {
+      await fill(lab, 10);
+      await did(act(lab, saveBoard, { board: 'Owl', lines: LINES }));
+      const id = randomUUID();
+      const first = await did(reserve(lab, id));
+      assert.deepEqual([first.planned.build.buildable, await heldIn(lab, 1)], [2, [10, 10, 6]]);
+      const again = async (): Promise<void> => {
+        const { planned, all, result } = await did(reserve(lab, id));
+        assert.deepEqual([planned, all, result], [first.planned, first.all, { ...first.result, repeat: true }]);
+      };
+      await did(act(lab, pick, { bag: 1, quantity: 9 }));
+      await again();
+      await did(act(lab, choose, { board: 'Owl', demand: demandKey(resistor(100)), bag: 1, accept: true }));
+      await again();
+      await did(act(lab, saveBoard, { board: 'Owl', lines: [row(2, resistor(220))] }));
+      await again();
+      const other = await reserveBom(lab, followStock(lab), CLOCK, WHO, { id, of: OF, boards: 3, spares: false }, () =>
+        savedBom(lab, OF),
+      );
+      assert.equal(other.ok ? 'done' : other.refusal.code, 'id-reused');
+    },
+  );
 
   rule('a verb is known by its written name, not by that of a function; an id is the same in capitals', async (lab) => {
     await fill(lab, 10);

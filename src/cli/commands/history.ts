@@ -17,7 +17,11 @@ const COLUMNS: readonly ColumnOf<ActEntry>[] = [
     head: 'bags',
     cell: (entry) => `${entry.bags.join(' ')}${entry.movements > entry.bags.length && entry.bags.length >= 8 ? ' …' : ''}`,
   },
-  { head: 'note', cell: (entry) => [entry.undoneBy ? 'taken back' : '', entry.note ?? ''].filter(Boolean).join('; '), gives: true },
+  {
+    head: 'note',
+    cell: (entry) => [entry.undoneBy ? 'taken back' : '', entry.note ?? ''].filter(Boolean).join('; '),
+    gives: true,
+  },
 ];
 
 export const command = defineCommand({

@@ -69,7 +69,14 @@ export const command = defineCommand({
 });
 
 function tellPlan(terminal: Terminal, plan: ImportPlan, json: boolean): Ending {
-  if (json) for (const bag of plan.bags) terminal.out(JSON.stringify({ ...plannedBag(bag), doubts: bag.row.doubts.map((doubt) => ({ field: doubt.field, ...doubtText(doubt) })) }));
+  if (json)
+    for (const bag of plan.bags)
+      terminal.out(
+        JSON.stringify({
+          ...plannedBag(bag),
+          doubts: bag.row.doubts.map((doubt) => ({ field: doubt.field, ...doubtText(doubt) })),
+        }),
+      );
   else for (const line of tableLines(plan.bags, COLUMNS, terminal.columns)) terminal.out(line);
   for (const { row, of } of plan.duplicates) terminal.say(cliText('import-duplicate', { row, of }));
   for (const row of plan.skipped) terminal.say(cliText('import-skipped', { row }));

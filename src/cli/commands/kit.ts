@@ -12,7 +12,8 @@ import { WRITE_OPTIONS } from '../write-act.ts';
 
 export const command = defineCommand({
   name: 'kit',
-  summary: 'Plan a kit beside all planned builds: which bags give how many, the walk, the trays. Kept only with --keep or --reserve.',
+  summary:
+    'Plan a kit beside all planned builds: which bags give how many, the walk, the trays. Kept only with --keep or --reserve.',
   usage:
     'bagatelle kit BOM [--boards N] [--priority P] [--due DATE] [--keep | --reserve] [--name NAME] [--no-spares]\nbagatelle kit      (what every planned build gets)\nbagatelle kit --build BUILD [--reserve]      (a planned build)',
   example: 'bagatelle kit blinker.csv --boards 3 --reserve',

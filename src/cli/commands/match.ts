@@ -38,7 +38,12 @@ export const command = defineCommand({
     return withLab(async (lab) => {
       const bom = await namedBom(lab, bomWord.value, undefined, told.value);
       if (!bom.ok) return refused(bom.refusal);
-      if (row) return tellLine(terminal, await followStock(lab).current(), bom.value, { row: row.value, boards: boards.value, json: options.json === true });
+      if (row)
+        return tellLine(terminal, await followStock(lab).current(), bom.value, {
+          row: row.value,
+          boards: boards.value,
+          json: options.json === true,
+        });
       const planned = await withProgress(terminal, cliText('planning'), async () =>
         planBom(await followStock(lab).current(), bom.value, boards.value, { spares: false }),
       );

@@ -13,7 +13,10 @@ const COLUMNS: readonly ColumnOf<ReadRow>[] = [
   { head: 'refs', cell: (row) => writeRefs(row.refs) || '–' },
   { head: 'quantity', cell: (row) => row.quantity, right: true },
   { head: 'kind', cell: (row) => (row.fitted ? row.part.kind : `${row.part.kind}, not fitted`) },
-  { head: 'location', cell: ({ location, box, place }) => [...new Set([location, box, place])].filter(Boolean).join(' · ') || null },
+  {
+    head: 'location',
+    cell: ({ location, box, place }) => [...new Set([location, box, place])].filter(Boolean).join(' · ') || null,
+  },
   { head: 'text', cell: (row) => row.part.text, gives: true },
 ];
 

@@ -10,8 +10,14 @@ export function isBlank(cell: string | undefined): boolean {
 
 /** Every token looks like a reference or a range of them. */
 export function isRefsCell(cell: string): boolean {
-  const tokens = cell.trim().split(/[\s,;+/&]+/).filter(Boolean);
-  return tokens.length > 0 && tokens.every((token) => isRef(token) || /^[A-Z]{1,4}\d+[-–][A-Z]{0,4}\d+$/i.test(token) || /^[-–]$/.test(token));
+  const tokens = cell
+    .trim()
+    .split(/[\s,;+/&]+/)
+    .filter(Boolean);
+  return (
+    tokens.length > 0 &&
+    tokens.every((token) => isRef(token) || /^[A-Z]{1,4}\d+[-–][A-Z]{0,4}\d+$/i.test(token) || /^[-–]$/.test(token))
+  );
 }
 
 const VALUE = /^[±<>≤≥]?\s*\d+(?:[.,]\d+)?\s*(?:[pnuµμmkKMGR]|meg)?\s*\d*\s*(?:[FHΩRVAW]|ohms?|hz|farad|henry)?(?:[\s/,;].*)?$/iu;
@@ -23,11 +29,17 @@ export function isValueCell(cell: string): boolean {
 }
 
 export function isSizeCell(cell: string): boolean {
-  return /^'?(?:01005|0201|0402|0603|0805|1206|1210|1808|1812|2010|2220|2512|(?:SOT|SOD|SOIC|SO|SSOP|TSSOP|MSOP|QFN|QFP|LQFP|TQFP|DIP|DIL|PDIP|SIP|TO|DO|BGA|DFN|DPAK|D2PAK|SM[ABC]|PLCC|SMD|THT|MELF|HC-?49)[-\s]?\w*(?:-\d+)?)$/i.test(cell.trim());
+  return /^'?(?:01005|0201|0402|0603|0805|1206|1210|1808|1812|2010|2220|2512|(?:SOT|SOD|SOIC|SO|SSOP|TSSOP|MSOP|QFN|QFP|LQFP|TQFP|DIP|DIL|PDIP|SIP|TO|DO|BGA|DFN|DPAK|D2PAK|SM[ABC]|PLCC|SMD|THT|MELF|HC-?49)[-\s]?\w*(?:-\d+)?)$/i.test(
+    cell.trim(),
+  );
 }
 
 export function isFootprintCell(cell: string): boolean {
-  return /^[\w.-]+:[\w.,+-]+$/.test(cell.trim()) || /^[RCLDQU]_?(?:0402|0603|0805|1206|1210)(?:_\w+)?$/i.test(cell.trim()) || /_(?:P|D|W|L)\d+(?:\.\d+)?mm|_\d{4}Metric|\d+(?:\.\d+)?x\d+(?:\.\d+)?mm/.test(cell);
+  return (
+    /^[\w.-]+:[\w.,+-]+$/.test(cell.trim()) ||
+    /^[RCLDQU]_?(?:0402|0603|0805|1206|1210)(?:_\w+)?$/i.test(cell.trim()) ||
+    /_(?:P|D|W|L)\d+(?:\.\d+)?mm|_\d{4}Metric|\d+(?:\.\d+)?x\d+(?:\.\d+)?mm/.test(cell)
+  );
 }
 
 export function isLink(cell: string): boolean {
@@ -70,7 +82,9 @@ export function isCount(cell: string): boolean {
 
 /** A cell that answers yes or no, or marks what is left off. */
 export function isYesOrNo(cell: string): boolean {
-  return /^(?:0|1|x|y|n|yes|no|true|false|ja|nein|oui|non|si|sí|nee|nej|tak|nie|да|нет|dn[pfi]|nf|fit(?:ted)?|not fitted|populated?)$/i.test(cell.trim());
+  return /^(?:0|1|x|y|n|yes|no|true|false|ja|nein|oui|non|si|sí|nee|nej|tak|nie|да|нет|dn[pfi]|nf|fit(?:ted)?|not fitted|populated?)$/i.test(
+    cell.trim(),
+  );
 }
 
 /** Share of the cells that say something and pass the test; 0 where none says anything. */

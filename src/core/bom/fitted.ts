@@ -1,5 +1,6 @@
 const NO = /^(?:0|no|n|false|nein|non|nee|nej|nie|ne|ei|нет|否|ー|off|-|–|—|\.|not? fitted)$/i;
-const MARK = /(?:^|[\s,;:(/[_-])(?:DNP|DNF|DNI|DNM|DNS|do[\s_-]not[\s_-](?:fit|populate|place|install|mount|stuff|assemble|load)|not[\s_-](?:fitted|populated|mounted|placed|installed|assembled)|no[\s_-]?(?:mount|pop|stuff|load|fit)|unpopulated|unfitted|nicht best(?:ü|ue)ckt|unbest(?:ü|ue)ckt|non mont[eé]e?|no montar|non montare|niet plaatsen)(?:$|[\s,;:)/\]_-])|未実装|不贴|不焊|не (?:устанавливать|паять|ставить)/i;
+const MARK =
+  /(?:^|[\s,;:(/[_-])(?:DNP|DNF|DNI|DNM|DNS|do[\s_-]not[\s_-](?:fit|populate|place|install|mount|stuff|assemble|load)|not[\s_-](?:fitted|populated|mounted|placed|installed|assembled)|no[\s_-]?(?:mount|pop|stuff|load|fit)|unpopulated|unfitted|nicht best(?:ü|ue)ckt|unbest(?:ü|ue)ckt|non mont[eé]e?|no montar|non montare|niet plaatsen)(?:$|[\s,;:)/\]_-])|未実装|不贴|不焊|не (?:устанавливать|паять|ставить)/i;
 /** marks so short that they count only as the whole of a cell */
 const WHOLE = /^\(?(?:NF|NM|NP|NC|N\.B\.|NB|n\.b\.|exclude|excluded|omit|omitted|unused|none fitted)\)?$/i;
 

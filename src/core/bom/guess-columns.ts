@@ -1,4 +1,21 @@
-import { isBlank, isCount, isFootprintCell, isLink, isPartNumber, isPrice, isRefsCell, isSequence, isShopNumber, isSizeCell, isSupplierNumber, isValueCell, isWholeNumber, isWords, isYesOrNo, share } from './cell-shapes.ts';
+import {
+  isBlank,
+  isCount,
+  isFootprintCell,
+  isLink,
+  isPartNumber,
+  isPrice,
+  isRefsCell,
+  isSequence,
+  isShopNumber,
+  isSizeCell,
+  isSupplierNumber,
+  isValueCell,
+  isWholeNumber,
+  isWords,
+  isYesOrNo,
+  share,
+} from './cell-shapes.ts';
 import type { ColumnEvidence, ColumnGuess, ColumnRole } from './columns.ts';
 import { readItemText } from './item-text.ts';
 import { headerFacts, headerMeanings } from './read-header.ts';
@@ -6,7 +23,19 @@ import { readRefs } from './refs.ts';
 import { ratingOf } from './stock-marks.ts';
 
 /** Roles that a table can have several columns of. */
-const MANY: ReadonlySet<ColumnRole> = new Set<ColumnRole>(['description', 'note', 'supplierNumber', 'device', 'price', 'link', 'index', 'place', 'alternates', 'stock-mark', 'other']);
+const MANY: ReadonlySet<ColumnRole> = new Set<ColumnRole>([
+  'description',
+  'note',
+  'supplierNumber',
+  'device',
+  'price',
+  'link',
+  'index',
+  'place',
+  'alternates',
+  'stock-mark',
+  'other',
+]);
 
 interface Bid {
   readonly column: number;
@@ -22,7 +51,11 @@ const SAMPLE = 200;
  * What each column means, from the words of its header and from its cells. Each role goes to the column with the best claim;
  * a column whose claims are all taken is `other`. `told` is a person's correction, by column number from 1 or by header text.
  */
-export function guessColumns(header: readonly string[] | null, rows: readonly (readonly string[])[], told: ReadonlyMap<string, ColumnRole> = new Map()): ColumnGuess[] {
+export function guessColumns(
+  header: readonly string[] | null,
+  rows: readonly (readonly string[])[],
+  told: ReadonlyMap<string, ColumnRole> = new Map(),
+): ColumnGuess[] {
   const width = widthOf(header, rows.slice(0, SAMPLE));
   const columns = Array.from({ length: width }, (_, column) => rows.slice(0, SAMPLE).map((row) => (row[column] ?? '').trim()));
   const claimed = columns.flatMap((cells, column) => bidsFor(column, header?.[column] ?? '', cells, header !== null, told));
@@ -42,10 +75,23 @@ function widthOf(header: readonly string[] | null, rows: readonly (readonly stri
 function guessOf(column: number, header: string, bid: Bid | undefined): ColumnGuess {
   const role = bid?.role ?? 'other';
   const facts = ['value', 'tolerance', 'voltage', 'power', 'current'].includes(role) ? headerFacts(header) : {};
-  return { column: column + 1, header: header.trim(), role, evidence: bid?.evidence ?? 'cells', confidence: Math.max(0, Math.min(1, Math.round((bid?.score ?? 0) * 100) / 100)), ...facts };
+  return {
+    column: column + 1,
+    header: header.trim(),
+    role,
+    evidence: bid?.evidence ?? 'cells',
+    confidence: Math.max(0, Math.min(1, Math.round((bid?.score ?? 0) * 100) / 100)),
+    ...facts,
+  };
 }
 
-function bidsFor(column: number, header: string, cells: readonly string[], headed: boolean, told: ReadonlyMap<string, ColumnRole>): Bid[] {
+function bidsFor(
+  column: number,
+  header: string,
+  cells: readonly string[],
+  headed: boolean,
+  told: ReadonlyMap<string, ColumnRole>,
+): Bid[] {
   const choice = told.get(String(column + 1)) ?? (header.trim() ? told.get(header.trim().toLowerCase()) : undefined);
   if (choice) return [{ column, role: choice, score: 10, evidence: 'told' }];
   if (headed && ratingOf(header)) return [{ column, role: 'stock-mark', score: 1, evidence: 'header' }];
@@ -53,7 +99,12 @@ function bidsFor(column: number, header: string, cells: readonly string[], heade
   if (headed && header.trim()) {
     return headerMeanings(header).map(({ role, strength, maybe }, order) => {
       const fit = fitOf(role, cells, order === 0 && strength > 0.9 && !maybe);
-      return { column, role, score: strength + fit - empty, evidence: strength < 0.7 ? 'header-part' : fit > 0.2 ? 'header-and-cells' : 'header' };
+      return {
+        column,
+        role,
+        score: strength + fit - empty,
+        evidence: strength < 0.7 ? 'header-part' : fit > 0.2 ? 'header-and-cells' : 'header',
+      };
     });
   }
   return empty ? [] : cellBids(column, cells);
@@ -87,22 +138,40 @@ function fitOf(role: ColumnRole, cells: readonly string[], sure: boolean): numbe
       const part = share(cells, isRefsCell);
       return sure ? part * 0.4 + 0.2 : part >= 0.5 ? part * 0.5 : -1;
     }
-    case 'quantity': return isSequence(cells) && said.length > 3 && !sure ? -0.9 : share(cells, isCount) * 0.6 - 0.4;
-    case 'index': return isSequence(cells) ? 0.5 : share(cells, isWholeNumber) === 1 ? 0 : -0.6;
-    case 'value': return share(cells, isValueCell) * 0.3 - (share(cells, isLink) > 0.5 ? 1 : 0);
-    case 'partNumber': return share(cells, isPartNumber) * 0.25 - (share(cells, isWords) > 0.7 ? 0.2 : 0) - share(cells, isShopNumber) * 0.6;
-    case 'supplierNumber': return share(cells, isShopNumber) * 0.3;
-    case 'description': return share(cells, isWholeNumber) > 0.8 ? -0.8 : share(cells, isWords) * 0.25;
-    case 'footprint': return share(cells, isFootprintCell) * 0.2;
-    case 'package': return share(cells, isSizeCell) * 0.2;
+    case 'quantity':
+      return isSequence(cells) && said.length > 3 && !sure ? -0.9 : share(cells, isCount) * 0.6 - 0.4;
+    case 'index':
+      return isSequence(cells) ? 0.5 : share(cells, isWholeNumber) === 1 ? 0 : -0.6;
+    case 'value':
+      return share(cells, isValueCell) * 0.3 - (share(cells, isLink) > 0.5 ? 1 : 0);
+    case 'partNumber':
+      return share(cells, isPartNumber) * 0.25 - (share(cells, isWords) > 0.7 ? 0.2 : 0) - share(cells, isShopNumber) * 0.6;
+    case 'supplierNumber':
+      return share(cells, isShopNumber) * 0.3;
+    case 'description':
+      return share(cells, isWholeNumber) > 0.8 ? -0.8 : share(cells, isWords) * 0.25;
+    case 'footprint':
+      return share(cells, isFootprintCell) * 0.2;
+    case 'package':
+      return share(cells, isSizeCell) * 0.2;
     case 'bag':
     case 'place':
-    case 'location': return share(cells, (cell) => /^\(?-?\d+[.,]\d+/.test(cell)) > 0.5 ? -1 : share(cells, isRefsCell) > 0.8 && !sure ? -0.2 : 0;
-    case 'supplier': return share(cells, isWholeNumber) > 0.5 ? -0.8 : 0;
-    case 'unit': return share(cells, (cell) => cell.length <= 5 && !/\d/.test(cell)) - 0.8;
-    case 'fitted': return share(cells, isYesOrNo) >= 0.8 ? 0.1 : -0.6;
-    case 'not-fitted': return share(cells, (cell) => cell.length < 16) - 1;
-    default: return 0;
+    case 'location':
+      return share(cells, (cell) => /^\(?-?\d+[.,]\d+/.test(cell)) > 0.5
+        ? -1
+        : share(cells, isRefsCell) > 0.8 && !sure
+          ? -0.2
+          : 0;
+    case 'supplier':
+      return share(cells, isWholeNumber) > 0.5 ? -0.8 : 0;
+    case 'unit':
+      return share(cells, (cell) => cell.length <= 5 && !/\d/.test(cell)) - 0.8;
+    case 'fitted':
+      return share(cells, isYesOrNo) >= 0.8 ? 0.1 : -0.6;
+    case 'not-fitted':
+      return share(cells, (cell) => cell.length < 16) - 1;
+    default:
+      return 0;
   }
 }
 
@@ -169,13 +238,22 @@ function settleHeaded(guesses: readonly ColumnGuess[], bids: readonly Bid[]): Co
     .sort((a, b) => b.score - a.score)[0];
   return guesses.map((guess) => {
     // with references but no value, the column that may also be a value is it
-    if (has('refs') && !has('value') && guess.column - 1 === best?.column) return { ...guess, role: 'value', evidence: best.evidence, ...headerFacts(guess.header) };
+    if (has('refs') && !has('value') && guess.column - 1 === best?.column)
+      return { ...guess, role: 'value', evidence: best.evidence, ...headerFacts(guess.header) };
     // a name beside references and values is that of a symbol in a library
-    if (/^name$/i.test(guess.header) && ['partNumber', 'description'].includes(guess.role) && has('refs') && has('value')) return { ...guess, role: 'device' };
+    if (/^name$/i.test(guess.header) && ['partNumber', 'description'].includes(guess.role) && has('refs') && has('value'))
+      return { ...guess, role: 'device' };
     // a stock number beside a maker, where nothing else is his part number, is his
-    if (/^(?:sku|catalog(?:ue)? (?:no\.?|number)|stock code)$/i.test(guess.header) && has('maker') && !has('partNumber') && !has('supplier')) return { ...guess, role: 'partNumber' };
+    if (
+      /^(?:sku|catalog(?:ue)? (?:no\.?|number)|stock code)$/i.test(guess.header) &&
+      has('maker') &&
+      !has('partNumber') &&
+      !has('supplier')
+    )
+      return { ...guess, role: 'partNumber' };
     // a column without a header is read only where no other describes the part
-    if (guess.header === '' && guess.evidence === 'cells' && has('description', guess.column)) return { ...guess, role: 'other', confidence: 0 };
+    if (guess.header === '' && guess.evidence === 'cells' && has('description', guess.column))
+      return { ...guess, role: 'other', confidence: 0 };
     return guess;
   });
 }
@@ -183,5 +261,9 @@ function settleHeaded(guesses: readonly ColumnGuess[], bids: readonly Bid[]): Co
 /** Without a header several columns of numbers tell nothing of quantities: then none is taken for one. */
 function withoutHeader(guesses: readonly ColumnGuess[], columns: readonly (readonly string[])[]): ColumnGuess[] {
   const numeric = columns.filter((cells, column) => guesses[column]?.role !== 'index' && share(cells, isWholeNumber) > 0.8);
-  return guesses.map((guess) => (guess.role === 'quantity' && guess.evidence === 'cells' && numeric.length > 1 ? { ...guess, role: 'other', confidence: 0 } : guess));
+  return guesses.map((guess) =>
+    guess.role === 'quantity' && guess.evidence === 'cells' && numeric.length > 1
+      ? { ...guess, role: 'other', confidence: 0 }
+      : guess,
+  );
 }

@@ -1,5 +1,6 @@
 /** Headings that say nothing of what stands under them. */
-const EMPTY = /^(?:or|oder|and|und|notes?|others?|misc\w*|sonstige\w*|divers\w*|optional|required|recommended|parts?|components?|bom|bill of materials?|parts? lists?|stückliste|nomenclature|required parts)$/i;
+const EMPTY =
+  /^(?:or|oder|and|und|notes?|others?|misc\w*|sonstige\w*|divers\w*|optional|required|recommended|parts?|components?|bom|bill of materials?|parts? lists?|stückliste|nomenclature|required parts)$/i;
 /** a longer line is a sentence */
 const LONGEST = 80;
 

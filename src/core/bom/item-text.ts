@@ -10,7 +10,8 @@ export interface ItemText {
   readonly doubts: readonly Doubt[];
 }
 
-const UNIT_WORD = /^(?:[pnuµμmkKMGR]|[pnuµμmkKMG]?(?:F|H|Hz|Ω|V|W|A)|[kM]?ohms?|mm|cm|m|inch|"|%|pin|way|bit|port|zoll|volts?|watts?|ampere)\b/iu;
+const UNIT_WORD =
+  /^(?:[pnuµμmkKMGR]|[pnuµμmkKMG]?(?:F|H|Hz|Ω|V|W|A)|[kM]?ohms?|mm|cm|m|inch|"|%|pin|way|bit|port|zoll|volts?|watts?|ampere)\b/iu;
 
 /**
  * `3 push buttons` → 3; `10k resistor: R1, R2` → R1 R2; `push button (2)` → 2; `2x LED red` → 2; `C1, C2 100n` → C1 C2; `100 ohm resistor` → no count, since 100 has a unit.
@@ -29,14 +30,18 @@ interface Counted {
 }
 
 function leadingCount(text: string): Counted | null {
-  const marked = /^(\d{1,5})\s?(?:[x×*]|pcs\.?|pieces|stk\.?|st\.?|stück)\s+(\S.*)$/iu.exec(text) ?? /^[x×](\d{1,5})\s+(\S.*)$/iu.exec(text);
+  const marked =
+    /^(\d{1,5})\s?(?:[x×*]|pcs\.?|pieces|stk\.?|st\.?|stück)\s+(\S.*)$/iu.exec(text) ?? /^[x×](\d{1,5})\s+(\S.*)$/iu.exec(text);
   if (marked) return counted(marked[1] ?? '', marked[2] ?? '');
   const bare = /^(\d{1,2}|100)\s+(\S.*)$/.exec(text);
   return bare && !UNIT_WORD.test(bare[2] ?? '') ? counted(bare[1] ?? '', bare[2] ?? '') : null;
 }
 
 function trailingCount(text: string): Counted | null {
-  const found = /^(.*\S)\s*(?:\(\s*[x×]?\s*(\d{1,5})\s*(?:[x×]|pcs\.?|pieces|stk\.?|st\.?|stück)?\s*\)|\s[x×]\s?(\d{1,5})|\s(\d{1,5})\s?(?:x|×|pcs\.?|pieces|stk\.?|stück))$/iu.exec(text);
+  const found =
+    /^(.*\S)\s*(?:\(\s*[x×]?\s*(\d{1,5})\s*(?:[x×]|pcs\.?|pieces|stk\.?|st\.?|stück)?\s*\)|\s[x×]\s?(\d{1,5})|\s(\d{1,5})\s?(?:x|×|pcs\.?|pieces|stk\.?|stück))$/iu.exec(
+      text,
+    );
   return found ? counted(found[2] ?? found[3] ?? found[4] ?? '', found[1] ?? '') : null;
 }
 

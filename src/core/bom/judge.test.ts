@@ -30,5 +30,11 @@ void test('of equal verdicts the bag of the package that is asked goes before on
   const bags = [bag(1, '100nF 50V'), bag(2, '100nF 50V 0603')];
   const line = { ...readPart('100nF 50V X7R 0603'), alternates: [] };
   const judged = judgeLine(line, () => bags).toSorted(byUse);
-  assert.deepEqual(judged.map(({ verdict, bag: { number } }) => [number, verdict]), [[2, 'check'], [1, 'check']]);
+  assert.deepEqual(
+    judged.map(({ verdict, bag: { number } }) => [number, verdict]),
+    [
+      [2, 'check'],
+      [1, 'check'],
+    ],
+  );
 });

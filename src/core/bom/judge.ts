@@ -50,7 +50,10 @@ function statesPackage({ because }: Answer): boolean {
 }
 
 /** How bags answer a line: its own part, or else one that the line itself names as an alternate, which is `serves` at best. */
-export function judgeLine({ part, doubts, alternates = [] }: Pick<ReadRow, 'part' | 'doubts' | 'alternates'>, bagsLike: (part: Part) => readonly Bag[]): Judged[] {
+export function judgeLine(
+  { part, doubts, alternates = [] }: Pick<ReadRow, 'part' | 'doubts' | 'alternates'>,
+  bagsLike: (part: Part) => readonly Bag[],
+): Judged[] {
   const own = judge(bagsLike(part), part, doubts);
   if (alternates.length === 0) return own;
   const best = new Map(own.map((judged) => [judged.bag.id, judged]));

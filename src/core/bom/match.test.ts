@@ -201,5 +201,11 @@ void test('an alternate of the line serves where its own part is not there, and 
   assert.deepEqual([matched.verdict, matched.candidates.map((one) => one.bag), matched.short], ['serves', [4], 0]);
   assert.deepEqual(matched.because[0], { code: 'alternate', args: { text: 'BC550C' } });
   const both = match([bag(4, other), bag(5, asked)], line(asked, { alternates: [other] }));
-  assert.deepEqual(both.candidates.map((one) => [one.bag, one.verdict]), [[5, 'exact'], [4, 'serves']]);
+  assert.deepEqual(
+    both.candidates.map((one) => [one.bag, one.verdict]),
+    [
+      [5, 'exact'],
+      [4, 'serves'],
+    ],
+  );
 });

@@ -100,9 +100,13 @@ const LINE_FIELDS: ReadonlySet<DoubtField> = new Set<DoubtField>(['refs', 'quant
 function stateOf(line: ReadRow): Because[] {
   const { fitted, part, refs, quantity, doubts } = line;
   if (part.kind === 'not-a-part') return [{ code: 'not-a-part', args: {} }];
-  const said = doubts.filter(({ field }) => LINE_FIELDS.has(field)).map(({ code, field, args }): Because => (code === 'quantity-not-refs'
-    ? { code, args: { ...args, need: perBoardOf(line) } }
-    : { code: 'doubt', args: { field, text: args['text'] ?? args['ref'] ?? '' } }));
+  const said = doubts
+    .filter(({ field }) => LINE_FIELDS.has(field))
+    .map(({ code, field, args }): Because =>
+      code === 'quantity-not-refs'
+        ? { code, args: { ...args, need: perBoardOf(line) } }
+        : { code: 'doubt', args: { field, text: args['text'] ?? args['ref'] ?? '' } },
+    );
   if (!fitted) return [{ code: 'not-fitted', args: {} }, ...said];
   return refs.length === 0 && quantity === null && !said.some(({ args }) => args['field'] === 'quantity')
     ? [{ code: 'doubt', args: { field: 'quantity', text: '' } }, ...said]
@@ -119,14 +123,17 @@ function withChoice(answers: readonly Judged[], index: FindIndex, asked: Part, c
 
 function overridden(index: FindIndex, asked: Part, number: number): Judged | null {
   const bag = (index.byNumber.get(number) ?? []).map((slot) => index.slots[slot]).find((one): one is Bag => Boolean(one));
-  return bag && bag.state !== 'astray' ? { bag, verdict: 'check', because: serve(bag.part, asked).because, samePackage: false } : null;
+  return bag && bag.state !== 'astray'
+    ? { bag, verdict: 'check', because: serve(bag.part, asked).because, samePackage: false }
+    : null;
 }
 
 function matchOf({ bag, verdict, because }: Judged, choice: Choice | null): Match {
   const accepted = choice?.bag === bag.number;
   if (!accepted) return { bag: bag.number, verdict, because, accepted };
   const byHand: Because[] = [{ code: 'chosen', args: { bag: bag.number } }];
-  if (choice.accept && verdict === 'check') byHand.push({ code: 'accepted', args: choice.reason === undefined ? {} : { reason: choice.reason } });
+  if (choice.accept && verdict === 'check')
+    byHand.push({ code: 'accepted', args: choice.reason === undefined ? {} : { reason: choice.reason } });
   return { bag: bag.number, verdict, because: [...byHand, ...because], accepted };
 }
 

@@ -3,7 +3,8 @@ import { test } from 'node:test';
 import type { ColumnGuess, ColumnRole } from './columns.ts';
 import { eitherWay, habitOf, plainNumbers } from './number-habit.ts';
 
-const columns = (...roles: ColumnRole[]): ColumnGuess[] => roles.map((role, at) => ({ column: at + 1, header: role, role, evidence: 'header', confidence: 1 }));
+const columns = (...roles: ColumnRole[]): ColumnGuess[] =>
+  roles.map((role, at) => ({ column: at + 1, header: role, role, evidence: 'header', confidence: 1 }));
 const habit = (role: ColumnRole, ...cells: string[]) => habitOf(cells.map((cell) => ({ cells: [cell], columns: columns(role) })));
 
 void test('the habit is that of most decimals; names of parts and dates show none', () => {
@@ -15,8 +16,14 @@ void test('the habit is that of most decimals; names of parts and dates show non
 });
 
 void test('numbers are rewritten by the habit; frequencies keep their three places', () => {
-  assert.deepEqual(['1.000 µF', '4,7 µF', '1.234,5', '16.000 MHz', '32.768 kHz', 'BC547B'].map((text) => plainNumbers(text, 'comma')), ['1000 µF', '4.7 µF', '1234.5', '16.000 MHz', '32.768 kHz', 'BC547B']);
-  assert.deepEqual(['1,000 pF', '4.7 µF'].map((text) => plainNumbers(text, 'point')), ['1000 pF', '4.7 µF']);
+  assert.deepEqual(
+    ['1.000 µF', '4,7 µF', '1.234,5', '16.000 MHz', '32.768 kHz', 'BC547B'].map((text) => plainNumbers(text, 'comma')),
+    ['1000 µF', '4.7 µF', '1234.5', '16.000 MHz', '32.768 kHz', 'BC547B'],
+  );
+  assert.deepEqual(
+    ['1,000 pF', '4.7 µF'].map((text) => plainNumbers(text, 'point')),
+    ['1000 pF', '4.7 µF'],
+  );
   assert.equal(plainNumbers('1.000', null), '1.000');
 });
 

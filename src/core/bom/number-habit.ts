@@ -3,7 +3,15 @@ import type { ColumnGuess, ColumnRole } from './columns.ts';
 /** How a file writes decimals: `4,7` and `1.000` for a thousand, or `4.7` and `1,000`; null where nothing shows it. */
 export type NumberHabit = 'comma' | 'point' | null;
 
-const NUMBERS: ReadonlySet<ColumnRole> = new Set<ColumnRole>(['value', 'quantity', 'price', 'tolerance', 'voltage', 'power', 'current']);
+const NUMBERS: ReadonlySet<ColumnRole> = new Set<ColumnRole>([
+  'value',
+  'quantity',
+  'price',
+  'tolerance',
+  'voltage',
+  'power',
+  'current',
+]);
 const WORDS: ReadonlySet<ColumnRole> = new Set<ColumnRole>(['description', 'note']);
 /** decimals that no thousands mark can be: one, two or more than three places, or a mark of each sort */
 const COMMA = /(?<![\w.,])(?:\d+,(?:\d{1,2}|\d{4,})|\d{1,3}(?:\.\d{3})+,\d+|0,\d+)(?![\d.,])/g;
@@ -13,7 +21,9 @@ const POINT = /(?<![\w.,])(?:\d+\.(?:\d{1,2}|\d{4,})|\d{1,3}(?:,\d{3})+\.\d+|0\.
  * The habit that most decimals of a file show: columns of numbers first, words where those are silent. `4,7` in one cell makes
  * `1.000` in another a thousand. Common practice (ISO 80000-1, 7.3.2 allows either sign), no rule.
  */
-export function habitOf(rows: readonly { readonly cells: readonly string[]; readonly columns: readonly ColumnGuess[] }[]): NumberHabit {
+export function habitOf(
+  rows: readonly { readonly cells: readonly string[]; readonly columns: readonly ColumnGuess[] }[],
+): NumberHabit {
   return shown(rows, NUMBERS) ?? shown(rows, WORDS);
 }
 

@@ -13,7 +13,10 @@ export interface ByHand {
 
 /** A bag that a person takes for a line: `missing` where a stated fact is below or different, 2 A for 1 A, so that taking it is an override. */
 export function byHand(line: ReadRow, bag: Bag): ByHand {
-  const { verdict, because } = judgeLine(line, () => [bag])[0] ?? { verdict: 'missing', because: serve(bag.part, line.part).because };
+  const { verdict, because } = judgeLine(line, () => [bag])[0] ?? {
+    verdict: 'missing',
+    because: serve(bag.part, line.part).because,
+  };
   const against = because.find(({ code }) => LACKS.has(code)) ?? because.find(({ code }) => code !== 'same') ?? null;
   return { verdict, against };
 }

@@ -1,4 +1,13 @@
-import { KINDS, NUMERIC_FACTS, WORD_FACTS, type Fact, type FactKey, type Facts, type Origin, type Part } from '#core/part/part.ts';
+import {
+  KINDS,
+  NUMERIC_FACTS,
+  WORD_FACTS,
+  type Fact,
+  type FactKey,
+  type Facts,
+  type Origin,
+  type Part,
+} from '#core/part/part.ts';
 import { parseDecimal } from '#core/quantity/decimal.ts';
 import { done, refuse, type Outcome, type Refusal } from '#core/stock/refusal.ts';
 import type { Bag, BagState, BagUnit, Holder } from '#core/stock/stock.ts';
@@ -7,22 +16,65 @@ import type { PlainRow, PlainTable } from './plain-table.ts';
 import { readQuantity } from './quantity.ts';
 
 /** Columns of a stock list as Bagatelle writes it. The last ones are for its own reader; a person may leave them alone. */
-export const OWN_HEAD = ['Bag', 'Box', 'Place', 'Part code', 'Description', 'Quantity', 'Sure', 'Reserved', 'State', 'Oldest', 'To count', 'Holder', 'Unit', 'Kind', 'Facts'] as const;
+export const OWN_HEAD = [
+  'Bag',
+  'Box',
+  'Place',
+  'Part code',
+  'Description',
+  'Quantity',
+  'Sure',
+  'Reserved',
+  'State',
+  'Oldest',
+  'To count',
+  'Holder',
+  'Unit',
+  'Kind',
+  'Facts',
+] as const;
 type OwnColumn = (typeof OWN_HEAD)[number];
 
 const STATES: readonly BagState[] = ['sound', 'astray', 'salvaged', 'mixed', 'expired'];
 const HOLDERS: readonly Holder[] = ['zip-bag', 'reel', 'tube', 'tin', 'drawer', 'spool', 'cell'];
 const UNITS: readonly BagUnit[] = ['piece', 'mm', 'mg'];
 const ORIGINS: readonly Origin[] = ['stated', 'decoded', 'assumed', 'measured'];
-const FACT_KEYS: ReadonlyMap<string, FactKey> = new Map([...Object.keys(NUMERIC_FACTS), ...WORD_FACTS].map((key) => [key, key as FactKey])); // as: these are all of them
+const FACT_KEYS: ReadonlyMap<string, FactKey> = new Map(
+  [...Object.keys(NUMERIC_FACTS), ...WORD_FACTS].map((key) => [key, key as FactKey]),
+); // as: these are all of them
 
 /** A start that a spreadsheet takes for a formula (OWASP, CSV injection), however often it was guarded. */
 const FORMULA = /^'*[=+\-@\t\r]/;
 
 /** The cells of a bag under `OWN_HEAD`. Texts that would be formulae are guarded with an apostrophe, which the reader takes off. */
-export function writeOwnRow({ number, box, place, code, part, onHand, sure, reserved, state, oldest, toCount, holder, unit }: Bag): string[] {
+export function writeOwnRow({
+  number,
+  box,
+  place,
+  code,
+  part,
+  onHand,
+  sure,
+  reserved,
+  state,
+  oldest,
+  toCount,
+  holder,
+  unit,
+}: Bag): string[] {
   const words = [box, place, code, part.text].map((text) => guarded(text ?? ''));
-  return [String(number), ...words, ...[onHand, sure, reserved].map(String), state, oldest ?? '', toCount ? 'yes' : '', holder, unit, part.kind, writeFacts(part.facts)];
+  return [
+    String(number),
+    ...words,
+    ...[onHand, sure, reserved].map(String),
+    state,
+    oldest ?? '',
+    toCount ? 'yes' : '',
+    holder,
+    unit,
+    part.kind,
+    writeFacts(part.facts),
+  ];
 }
 
 function guarded(text: string): string {
@@ -36,8 +88,11 @@ function unguarded(text: string): string {
 /** Facts as JSON: key → value, unit, and origin where it is not stated. `{"value":["47e2","ohm"],"package":["0805"]}` */
 function writeFacts(facts: Facts): string {
   const known = Object.values(facts).filter((fact) => fact !== undefined);
-  const short = ({ value, unit, origin }: Fact): unknown[] => (origin === 'stated' ? (unit === null ? [value] : [value, unit]) : [value, unit, origin]);
-  return JSON.stringify(Object.fromEntries(known.toSorted((a, b) => (a.key < b.key ? -1 : 1)).map((fact) => [fact.key, short(fact)])));
+  const short = ({ value, unit, origin }: Fact): unknown[] =>
+    origin === 'stated' ? (unit === null ? [value] : [value, unit]) : [value, unit, origin];
+  return JSON.stringify(
+    Object.fromEntries(known.toSorted((a, b) => (a.key < b.key ? -1 : 1)).map((fact) => [fact.key, short(fact)])),
+  );
 }
 
 /** Facts as they were written; null where the text is anything else. */
@@ -106,7 +161,20 @@ function ownRow({ row, cells }: PlainRow, at: Places): Outcome<ReadRow> | null {
   const words = (name: OwnColumn): string | null => unguarded(cell(name)) || null;
   const bag = words('Bag');
   const [box, place] = [words('Box'), words('Place')];
-  return done({ row, refs: [], quantity, fitted: true, part, location: bag ?? place ?? box, bag, box, place, supplier: null, kept: keptOf(cell, quantity ?? 0), doubts });
+  return done({
+    row,
+    refs: [],
+    quantity,
+    fitted: true,
+    part,
+    location: bag ?? place ?? box,
+    bag,
+    box,
+    place,
+    supplier: null,
+    kept: keptOf(cell, quantity ?? 0),
+    doubts,
+  });
 }
 
 function keptOf(cell: (name: OwnColumn) => string, quantity: number): Kept {

@@ -8,7 +8,19 @@ const read = (text: string): unknown[] => {
 };
 
 void test('plain counts, with the words for pieces of the trade', () => {
-  for (const [text, want] of [['5', 5], ['5.0', 5], ['12 pcs', 12], ['x3', 3], ['3x', 3], ['100 Stk.', 100], ["1'000", 1000], ['1,000', 1000], ['10 шт', 10], ["'7", 7], ['0', 0]] as const) {
+  for (const [text, want] of [
+    ['5', 5],
+    ['5.0', 5],
+    ['12 pcs', 12],
+    ['x3', 3],
+    ['3x', 3],
+    ['100 Stk.', 100],
+    ["1'000", 1000],
+    ['1,000', 1000],
+    ['10 шт', 10],
+    ["'7", 7],
+    ['0', 0],
+  ] as const) {
     assert.deepEqual(read(text), [want, null], text);
   }
 });
@@ -18,11 +30,18 @@ void test('nothing printed is no quantity and no doubt', () => {
 });
 
 void test('loose quantities are no count: the number stands in a doubt', () => {
-  for (const [text, taken] of [['approx 150', 150], ['10+', 10], ['reel 500', 500], ['~40', 40], ['220pcs assorted', 220]] as const) {
+  for (const [text, taken] of [
+    ['approx 150', 150],
+    ['10+', 10],
+    ['reel 500', 500],
+    ['~40', 40],
+    ['220pcs assorted', 220],
+  ] as const) {
     assert.deepEqual(read(text), [null, null, 'quantity-estimate'], text);
     assert.equal(readQuantity(text).doubts[0]?.args['taken'], taken, text);
   }
-  for (const text of ['reel', 'several hundred', 'a few']) assert.deepEqual(read(text), [null, null, 'quantity-unreadable'], text);
+  for (const text of ['reel', 'several hundred', 'a few'])
+    assert.deepEqual(read(text), [null, null, 'quantity-unreadable'], text);
 });
 
 void test('part of a piece is a doubt; below zero or beyond sense is no quantity', () => {
@@ -50,5 +69,11 @@ void test('a point before three figures goes by the habit of the file, else piec
 });
 
 void test('full-width figures count as others do', () => {
-  assert.deepEqual([read('１００'), read('x１２')], [[100, null], [12, null]]);
+  assert.deepEqual(
+    [read('１００'), read('x１２')],
+    [
+      [100, null],
+      [12, null],
+    ],
+  );
 });

@@ -11,7 +11,8 @@ export interface QuantityReading {
 
 const NOTHING: QuantityReading = { quantity: null, doubts: [], impossible: null };
 const BLANK = /^(?:[-–—~?.*x_]+|n\/?a|none|tbd|y|yes|ja|oui|si|sí)?$/i;
-const PIECES = '(?:(?:x|×|pcs?|pieces?|ea|each|off|st|stk|stück|stueck|stuks|szt|ks|db|kpl|шт|個|个|pi[eè]ces|piezas|pezzi|uds?|units?)\\.?)';
+const PIECES =
+  '(?:(?:x|×|pcs?|pieces?|ea|each|off|st|stk|stück|stueck|stuks|szt|ks|db|kpl|шт|個|个|pi[eè]ces|piezas|pezzi|uds?|units?)\\.?)';
 const PLAIN = new RegExp(`^[x×]?\\s*([+-]?)\\s*(\\d[\\d.,' ]*?)\\s*${PIECES}?$`, 'i');
 /** two packs of fifty */
 const TIMES = new RegExp(`^(\\d{1,4})\\s*[x×*]\\s*(\\d{1,6})\\s*${PIECES}?$`, 'i');
@@ -63,14 +64,20 @@ function estimate(cell: string, habit: NumberHabit): QuantityReading {
 /** Whether a cell could stand in a column of quantities. */
 export function looksLikeQuantity(text: string): boolean {
   const cell = plainText(text).trim();
-  return [PLAIN, TIMES, RANGE].some((shape) => shape.test(cell)) || /^(?:approx|about|ca|circa|~|several|many|few|some|reel|strip|bag|full|rolle|viele|einige|etwa)\b/i.test(cell) || /^\d+\s*\+$/.test(cell);
+  return (
+    [PLAIN, TIMES, RANGE].some((shape) => shape.test(cell)) ||
+    /^(?:approx|about|ca|circa|~|several|many|few|some|reel|strip|bag|full|rolle|viele|einige|etwa)\b/i.test(cell) ||
+    /^\d+\s*\+$/.test(cell)
+  );
 }
 
 /** `1,000` and `1'000` are a thousand, `1,5` and `1.5` one and a half; `1.500` and `1,500` go by the habit. */
 function plainNumber(digits: string, habit: NumberHabit): number | null {
   const text = digits.replace(/[' ]/g, '').replace(/[.,]$/, '');
-  if (/^\d{1,3}(?:\.\d{3})+(?:,\d+)?$/.test(text) && isGroupedByPoints(text, habit)) return Number(text.replaceAll('.', '').replace(',', '.'));
-  const grouped = habit !== 'comma' && /^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/.test(text) ? text.replaceAll(',', '') : text.replace(',', '.');
+  if (/^\d{1,3}(?:\.\d{3})+(?:,\d+)?$/.test(text) && isGroupedByPoints(text, habit))
+    return Number(text.replaceAll('.', '').replace(',', '.'));
+  const grouped =
+    habit !== 'comma' && /^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/.test(text) ? text.replaceAll(',', '') : text.replace(',', '.');
   return /^\d+(\.\d+)?$/.test(grouped) ? Number(grouped) : null;
 }
 
@@ -86,6 +93,9 @@ function otherNumber(digits: string, taken: number): number | null {
   return taken === whole ? decimal : whole;
 }
 
-function doubt(code: 'quantity-not-whole' | 'quantity-unreadable' | 'quantity-estimate' | 'two-readings', args: Doubt['args']): Doubt {
+function doubt(
+  code: 'quantity-not-whole' | 'quantity-unreadable' | 'quantity-estimate' | 'two-readings',
+  args: Doubt['args'],
+): Doubt {
   return { field: 'quantity', code, args };
 }

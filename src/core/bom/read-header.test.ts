@@ -6,12 +6,30 @@ const first = (header: string): string | undefined => headerMeanings(header)[0]?
 
 void test('headers mean what the trade means by them, whatever their case, accents and punctuation', () => {
   for (const [header, role] of [
-    ['REFERENCE(S)', 'refs'], ['Ref. Des.', 'refs'], ['Designator', 'refs'], ['位号', 'refs'],
-    ['Q.ty', 'quantity'], ['Qté', 'quantity'], ['Stückzahl', 'quantity'], ['Mængde', 'quantity'], ['Qty per board', 'quantity'],
-    ['Mfr. Part #', 'partNumber'], ['MPN', 'partNumber'], ['Manufacturer Part Number', 'partNumber'], ['Hersteller-Nr.', 'partNumber'],
-    ['Supplier Part #', 'supplierNumber'], ['Shop P/N', 'supplierNumber'], ['Bestellnummer', 'supplierNumber'],
-    ['PCB footprint', 'footprint'], ['Gehäuse', 'package'], ['パッケージ', 'package'],
-    ['Lagerort', 'location'], ['Bag no.', 'bag'], ['Schublade', 'place'], ['Unit price (EUR)', 'price'], ['Do Not Populate', 'not-fitted'],
+    ['REFERENCE(S)', 'refs'],
+    ['Ref. Des.', 'refs'],
+    ['Designator', 'refs'],
+    ['位号', 'refs'],
+    ['Q.ty', 'quantity'],
+    ['Qté', 'quantity'],
+    ['Stückzahl', 'quantity'],
+    ['Mængde', 'quantity'],
+    ['Qty per board', 'quantity'],
+    ['Mfr. Part #', 'partNumber'],
+    ['MPN', 'partNumber'],
+    ['Manufacturer Part Number', 'partNumber'],
+    ['Hersteller-Nr.', 'partNumber'],
+    ['Supplier Part #', 'supplierNumber'],
+    ['Shop P/N', 'supplierNumber'],
+    ['Bestellnummer', 'supplierNumber'],
+    ['PCB footprint', 'footprint'],
+    ['Gehäuse', 'package'],
+    ['パッケージ', 'package'],
+    ['Lagerort', 'location'],
+    ['Bag no.', 'bag'],
+    ['Schublade', 'place'],
+    ['Unit price (EUR)', 'price'],
+    ['Do Not Populate', 'not-fitted'],
   ] as const) {
     assert.equal(first(header), role, header);
   }

@@ -20,14 +20,84 @@ const LETTERS: Readonly<Record<string, string>> = { ß: 'ss', æ: 'ae', œ: 'oe'
 const MEANINGS: ReadonlyMap<string, readonly Meaning[]> = ((): Map<string, Meaning[]> => {
   const map = new Map<string, Meaning[]>();
   for (const [role, words, weight] of HEADER_WORDS) {
-    for (const word of words.split('|').map(normaliseHeader)) map.set(word, [...(map.get(word) ?? []), { role, maybe: weight === 'maybe' }]);
+    for (const word of words.split('|').map(normaliseHeader))
+      map.set(word, [...(map.get(word) ?? []), { role, maybe: weight === 'maybe' }]);
   }
   return map;
 })();
 
-
 /** Words that mean something only as the whole header: in longer ones they say nothing. */
-const WHOLE_ONLY = new Set(['part', 'parts', 'name', 'number', 'num', 'no', 'nr', 'id', 'item', 'items', 'type', 'typ', 'art', 'x', 'y', 'ar', 'db', 'ks', 'nb', 'from', 'what', 'where', 'min', 'max', 'code', 'each', 'web', 'file', 'n p', 'io', 'if', 'tc', 'pd', 'vr', 'ort', 'rep', 'total', 'units', 'unit', 'date', 'place', 'fit', 'load', 'mount', 'montage', 'ersatz', 'alt', 'bak', 'dose', 'pose', 'value', 'component', 'components', 'product', 'vendor', 'spec', 'assembly', 'material', 'position', 'status', 'stock', 'side', 'qt', 'pos', 'model', 'device', 'standard', 'pins', 'label']);
+const WHOLE_ONLY = new Set([
+  'part',
+  'parts',
+  'name',
+  'number',
+  'num',
+  'no',
+  'nr',
+  'id',
+  'item',
+  'items',
+  'type',
+  'typ',
+  'art',
+  'x',
+  'y',
+  'ar',
+  'db',
+  'ks',
+  'nb',
+  'from',
+  'what',
+  'where',
+  'min',
+  'max',
+  'code',
+  'each',
+  'web',
+  'file',
+  'n p',
+  'io',
+  'if',
+  'tc',
+  'pd',
+  'vr',
+  'ort',
+  'rep',
+  'total',
+  'units',
+  'unit',
+  'date',
+  'place',
+  'fit',
+  'load',
+  'mount',
+  'montage',
+  'ersatz',
+  'alt',
+  'bak',
+  'dose',
+  'pose',
+  'value',
+  'component',
+  'components',
+  'product',
+  'vendor',
+  'spec',
+  'assembly',
+  'material',
+  'position',
+  'status',
+  'stock',
+  'side',
+  'qt',
+  'pos',
+  'model',
+  'device',
+  'standard',
+  'pins',
+  'label',
+]);
 
 /** Header text as it is looked up: lower case, no accents, punctuation as single blanks, the parenthesis apart. */
 export function normaliseHeader(header: string): string {
@@ -43,13 +113,26 @@ export function normaliseHeader(header: string): string {
 
 /** What a header may mean, likeliest first: `Qté` → quantity; `Mfr. Part #` → partNumber; `#` → quantity or index. */
 export function headerMeanings(header: string): HeaderMeaning[] {
-  if (header.trim() === '#') return [{ role: 'quantity', strength: 0.6 }, { role: 'index', strength: 0.6 }];
+  if (header.trim() === '#')
+    return [
+      { role: 'quantity', strength: 0.6 },
+      { role: 'index', strength: 0.6 },
+    ];
   if (header.trim().length > 60) return [];
   const whole = normaliseHeader(header);
   if (!whole) return [];
   const bare = normaliseHeader(header.replace(/[([][^)\]]*[)\]]/g, ' '));
-  const exact = MEANINGS.get(whole) ?? MEANINGS.get(whole.replace(/ no$/, '')) ?? MEANINGS.get(bare) ?? MEANINGS.get(whole.replace(/^(\d+|no) | \d+$/g, ''));
-  if (exact) return exact.map(({ role, maybe }, order) => ({ role, strength: 1 - order * 0.05 + (saysMaker(whole) && role === 'partNumber' ? 0.2 : 0), ...(maybe ? { maybe } : {}) }));
+  const exact =
+    MEANINGS.get(whole) ??
+    MEANINGS.get(whole.replace(/ no$/, '')) ??
+    MEANINGS.get(bare) ??
+    MEANINGS.get(whole.replace(/^(\d+|no) | \d+$/g, ''));
+  if (exact)
+    return exact.map(({ role, maybe }, order) => ({
+      role,
+      strength: 1 - order * 0.05 + (saysMaker(whole) && role === 'partNumber' ? 0.2 : 0),
+      ...(maybe ? { maybe } : {}),
+    }));
   const inside = partMeanings(bare || whole);
   return inside.length ? inside : misspelt(bare || whole);
 }
@@ -61,7 +144,8 @@ const LONG_WORD = 8;
 function misspelt(word: string): HeaderMeaning[] {
   if (word.length < LONG_WORD || !/^\p{L}+$/u.test(word)) return [];
   for (const [known, meanings] of MEANINGS) {
-    if (Math.abs(known.length - word.length) <= 1 && known.length >= LONG_WORD && isOneOff(known, word)) return meanings.map(({ role, maybe }) => ({ role, strength: 0.8, ...(maybe ? { maybe } : {}) }));
+    if (Math.abs(known.length - word.length) <= 1 && known.length >= LONG_WORD && isOneOff(known, word))
+      return meanings.map(({ role, maybe }) => ({ role, strength: 0.8, ...(maybe ? { maybe } : {}) }));
   }
   return [];
 }
@@ -89,10 +173,14 @@ function partMeanings(text: string): HeaderMeaning[] {
       const roles = WHOLE_ONLY.has(phrase) ? undefined : MEANINGS.get(phrase);
       if (!roles) continue;
       const made = roles.map(({ role }, order) => ({ role, strength: 0.6 - order * 0.05 }));
-      return supplierNumber && made.some(({ role }) => role === 'partNumber') ? [{ role: 'supplierNumber', strength: 0.9 }, ...made] : made;
+      return supplierNumber && made.some(({ role }) => role === 'partNumber')
+        ? [{ role: 'supplierNumber', strength: 0.9 }, ...made]
+        : made;
     }
   }
-  return supplierNumber && /\b(pn|p n|part no|part number|sku|part)\b/.test(text) ? [{ role: 'supplierNumber', strength: 0.6 }] : [];
+  return supplierNumber && /\b(pn|p n|part no|part number|sku|part)\b/.test(text)
+    ? [{ role: 'supplierNumber', strength: 0.6 }]
+    : [];
 }
 
 /** How many cells of a row are words of a header, those known only in part counting half: the sign of a header row. Numbers and long texts are none. */
@@ -108,8 +196,41 @@ export function countHeaderWords(cells: readonly string[]): number {
 }
 
 const HEADER_UNITS: Readonly<Record<string, string>> = {
-  ohm: 'ohm', ohms: 'ohm', 'ω': 'ohm', kohm: 'kohm', 'kω': 'kohm', v: 'V', volt: 'V', volts: 'V', vdc: 'V', kv: 'kV', w: 'W', watt: 'W', watts: 'W', mw: 'mW', a: 'A', ma: 'mA', amps: 'A',
-  pf: 'pF', nf: 'nF', uf: 'uF', µf: 'uF', μf: 'uF', mf: 'mF', f: 'F', ph: 'pH', nh: 'nH', uh: 'uH', µh: 'uH', μh: 'uH', mh: 'mH', h: 'H', hz: 'Hz', khz: 'kHz', mhz: 'MHz', '%': '%',
+  ohm: 'ohm',
+  ohms: 'ohm',
+  ω: 'ohm',
+  kohm: 'kohm',
+  kω: 'kohm',
+  v: 'V',
+  volt: 'V',
+  volts: 'V',
+  vdc: 'V',
+  kv: 'kV',
+  w: 'W',
+  watt: 'W',
+  watts: 'W',
+  mw: 'mW',
+  a: 'A',
+  ma: 'mA',
+  amps: 'A',
+  pf: 'pF',
+  nf: 'nF',
+  uf: 'uF',
+  µf: 'uF',
+  μf: 'uF',
+  mf: 'mF',
+  f: 'F',
+  ph: 'pH',
+  nh: 'nH',
+  uh: 'uH',
+  µh: 'uH',
+  μh: 'uH',
+  mh: 'mH',
+  h: 'H',
+  hz: 'Hz',
+  khz: 'kHz',
+  mhz: 'MHz',
+  '%': '%',
 };
 
 const KINDS_BY_WORD: readonly (readonly [RegExp, Kind, string])[] = [
@@ -121,7 +242,10 @@ const KINDS_BY_WORD: readonly (readonly [RegExp, Kind, string])[] = [
 
 /** The unit in a header's brackets or at its end, and the kind that its word implies: `Capacitance (uF)` → uF, capacitor. */
 export function headerFacts(header: string): { unit?: string; kind?: Kind } {
-  const inside = /[([]\s*([^)\]\s]+)\s*[)\]]/.exec(header)?.[1] ?? /(?:\bin|\/)\s+?(\S+)\s*$/i.exec(header)?.[1] ?? (header.trim().endsWith('%') ? '%' : undefined);
+  const inside =
+    /[([]\s*([^)\]\s]+)\s*[)\]]/.exec(header)?.[1] ??
+    /(?:\bin|\/)\s+?(\S+)\s*$/i.exec(header)?.[1] ??
+    (header.trim().endsWith('%') ? '%' : undefined);
   const unit = inside === undefined ? undefined : HEADER_UNITS[inside.toLowerCase()];
   const found = KINDS_BY_WORD.find(([word]) => word.test(normaliseHeader(header)));
   const said = unit ?? (found?.[2] || undefined);

@@ -13,8 +13,22 @@ export function readItems(table: PlainTable): ReadRow[] {
   return table.rows.flatMap(({ row, cells }): ReadRow[] => {
     const item = readItemText(cells[0] ?? '');
     if (!/\p{L}/u.test(item.text) && item.refs.length === 0) return [];
-    const { part, doubts } = readPart(item.text, { refs: item.refs, fields: { description: item.text, ...(context ? { context } : {}) } });
+    const { part, doubts } = readPart(item.text, {
+      refs: item.refs,
+      fields: { description: item.text, ...(context ? { context } : {}) },
+    });
     if (item.quantity === null && item.refs.length === 0 && (part.kind === 'other' || item.text.length > LONGEST)) return [];
-    return [{ row, refs: item.refs, quantity: item.quantity, fitted: true, part, location: null, supplier: null, doubts: [...item.doubts, ...doubts] }];
+    return [
+      {
+        row,
+        refs: item.refs,
+        quantity: item.quantity,
+        fitted: true,
+        part,
+        location: null,
+        supplier: null,
+        doubts: [...item.doubts, ...doubts],
+      },
+    ];
   });
 }

@@ -9,8 +9,16 @@ export type SayDoubt = (doubt: Doubt) => { readonly why: string; readonly settle
 
 /** Facts behind the fields of the contract that an ordering code may tell. */
 const DECODABLE: readonly (readonly [string, FactKey])[] = [
-  ['value', 'value'], ['tolerance', 'tolerance-low'], ['voltage', 'voltage'], ['power', 'power'], ['current', 'current'],
-  ['dielectric', 'dielectric'], ['technology', 'technology'], ['package', 'package'], ['partNumber', 'partNumber'], ['maker', 'maker'],
+  ['value', 'value'],
+  ['tolerance', 'tolerance-low'],
+  ['voltage', 'voltage'],
+  ['power', 'power'],
+  ['current', 'current'],
+  ['dielectric', 'dielectric'],
+  ['technology', 'technology'],
+  ['package', 'package'],
+  ['partNumber', 'partNumber'],
+  ['maker', 'maker'],
 ];
 
 /** A row as the `read` contract prints it; what is not stated is null. Box, place and alternates stand there only where the row has them. */

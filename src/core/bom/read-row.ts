@@ -28,7 +28,8 @@ export interface RowSource {
 }
 
 const PART_ROLES = new Set(['value', 'footprint', 'package', 'partNumber', 'maker', 'description', 'device', 'supplierNumber']);
-const TOTAL = /^(?:sub-?\s?total|(?:grand )?total|sum|gesamt|gesamtsumme|summe|somme|totale?s?|suma|summa|totaal|итого|合计|合計|総計)\b/i;
+const TOTAL =
+  /^(?:sub-?\s?total|(?:grand )?total|sum|gesamt|gesamtsumme|summe|somme|totale?s?|suma|summa|totaal|итого|合计|合計|総計)\b/i;
 /** columns in which a short mark alone (`NF`, `NC`) means left off */
 const MARKABLE = new Set(['value', 'quantity', 'note', 'refs', 'partNumber']);
 /** columns in which a number is a number, not a piece of a name */
@@ -43,9 +44,16 @@ export function readRow(source: RowSource): Outcome<ReadRow | null> {
   const said = roleCells(source.cells, source.columns);
   if (isTotal(said)) return done(null);
   const { cells, refs } = withRefs(said);
-  const place = (role: string): { row: number; column: number } => ({ row: source.row, column: cells.find(({ column }) => column.role === role)?.column.column ?? 0 });
+  const place = (role: string): { row: number; column: number } => ({
+    row: source.row,
+    column: cells.find(({ column }) => column.role === role)?.column.column ?? 0,
+  });
   if (refs.tooMany !== null) return refuse('too-many-refs', { ...place('refs'), text: refs.tooMany, most: MOST_REFS });
-  const marks = readMarks(source.columns.filter(({ role }) => role === 'stock-mark').map(({ header, column }) => ({ header, cell: source.cells[column - 1] ?? '' })));
+  const marks = readMarks(
+    source.columns
+      .filter(({ role }) => role === 'stock-mark')
+      .map(({ header, column }) => ({ header, cell: source.cells[column - 1] ?? '' })),
+  );
   const printed = cellsOf(cells, 'quantity')[0] ?? marks.cell;
   const quantity = readQuantity(printed, source.habit);
   if (quantity.impossible) return refuse('number-impossible', { ...place('quantity'), text: printed, why: quantity.impossible });
@@ -53,7 +61,9 @@ export function readRow(source: RowSource): Outcome<ReadRow | null> {
   const fitted = fittedOf(source, cells, refs, quantity.quantity);
   const { part, doubts } = partOf(source, cells, refs, marks.rating);
   const alternates = readAlternates(cellsOf(cells, 'alternates'), part.kind);
-  const remark = cellsOf(cells, 'note').filter((text) => !isLink(text)).join('; ');
+  const remark = cellsOf(cells, 'note')
+    .filter((text) => !isLink(text))
+    .join('; ');
   const { location, bag, box, place: within } = whereOf(cells);
   return done({
     row: source.row,
@@ -68,14 +78,30 @@ export function readRow(source: RowSource): Outcome<ReadRow | null> {
     supplier: supplierOf(cells),
     ...(remark ? { remark } : {}),
     ...(alternates.length ? { alternates } : {}),
-    doubts: [...source.doubts, ...refs.doubts, ...quantity.doubts, ...marks.doubts, ...needDoubts(part, refs.refs, quantity.quantity, fitted.fitted), ...fitted.doubts, ...bagDoubts({ bag }), ...doubts],
+    doubts: [
+      ...source.doubts,
+      ...refs.doubts,
+      ...quantity.doubts,
+      ...marks.doubts,
+      ...needDoubts(part, refs.refs, quantity.quantity, fitted.fitted),
+      ...fitted.doubts,
+      ...bagDoubts({ bag }),
+      ...doubts,
+    ],
   });
 }
 
 /** The part of a row from the cells that tell of it, with the doubt of a point that may be a thousands mark. */
-function partOf(source: RowSource, printed: readonly RoleCell[], refs: RefsReading, rating: Rating | null): { part: Part; doubts: readonly Doubt[] } {
+function partOf(
+  source: RowSource,
+  printed: readonly RoleCell[],
+  refs: RefsReading,
+  rating: Rating | null,
+): { part: Part; doubts: readonly Doubt[] } {
   const about = printed.map(({ text }) => text).join(' ');
-  const cells = printed.map((cell) => (COUNTING.has(cell.column.role) ? { ...cell, text: plainNumbers(cell.text, source.habit ?? null, about) } : cell));
+  const cells = printed.map((cell) =>
+    COUNTING.has(cell.column.role) ? { ...cell, text: plainNumbers(cell.text, source.habit ?? null, about) } : cell,
+  );
   const fields = { ...partFields(cells), ...(rating ? { [rating.field]: rating.text } : {}) };
   const description = [fields.description, refs.rest].filter(Boolean).join(', ');
   const context = source.context.join(', ');
@@ -110,13 +136,23 @@ function saysPart(cells: readonly RoleCell[], refs: RefsReading): boolean {
   return refs.rest !== '' || cells.some(({ column, text }) => PART_ROLES.has(column.role) && /[\p{L}\d]/u.test(text));
 }
 
-function fittedOf(source: RowSource, cells: readonly RoleCell[], refs: RefsReading, quantity: number | null): { fitted: boolean; doubts: Doubt[] } {
+function fittedOf(
+  source: RowSource,
+  cells: readonly RoleCell[],
+  refs: RefsReading,
+  quantity: number | null,
+): { fitted: boolean; doubts: Doubt[] } {
   const marked = cellsOf(cells, 'not-fitted').some(notFittedCell) || cellsOf(cells, 'fitted').some(fittedCellSaysNo);
   const said = cells.some(({ column, text }) => saysNotFitted(text, MARKABLE.has(column.role)));
   if (marked || said || (quantity === 0 && refs.refs.length > 0)) return { fitted: false, doubts: [] };
   const value = (source.cells[(source.columns.find(({ role }) => role === 'value')?.column ?? 0) - 1] ?? '').trim();
   const without = /^(?:n\/a|n\.a\.|n\.c\.|nc)$/i.test(value) && refs.refs.some((ref) => /^[RCL]\d/.test(ref));
-  return { fitted: !without, doubts: without ? [{ field: 'fitted', code: 'two-readings', args: { text: value, taken: 'not fitted', other: 'fitted, value unknown' } }] : [] };
+  return {
+    fitted: !without,
+    doubts: without
+      ? [{ field: 'fitted', code: 'two-readings', args: { text: value, taken: 'not fitted', other: 'fitted, value unknown' } }]
+      : [],
+  };
 }
 
 /** References that show the class of the part; those of a range that can't be followed still do. */
@@ -133,6 +169,8 @@ function supplierOf(cells: readonly RoleCell[]): string | null {
 
 /** What a person wrote of the part, cells in their order, repeats left out. */
 function textOf(cells: readonly RoleCell[], rest: string): string {
-  const said = cells.filter(({ column, text }) => PART_ROLES.has(column.role) && column.role !== 'supplierNumber' && !isLink(text)).map(({ text }) => text);
+  const said = cells
+    .filter(({ column, text }) => PART_ROLES.has(column.role) && column.role !== 'supplierNumber' && !isLink(text))
+    .map(({ text }) => text);
   return [...new Set(rest ? [rest, ...said] : said)].join(' ');
 }

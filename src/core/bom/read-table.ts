@@ -49,8 +49,14 @@ interface Guessed {
  */
 export function readTables(tables: readonly PlainTable[], hints: TableHints = {}): Outcome<TablesReading> {
   const own = takeOwnRows(tables);
-  const rows: ReadRow[] = [...own.rows.flatMap((read) => (read.ok ? [read.value] : [])), ...tables.filter(({ form }) => form === 'items').flatMap(readItems)];
-  const guessed = sameHeader(own.rest).map((placed): Guessed => ({ placed, columns: guessColumns(placed[0]?.section.header ?? null, cellsOf(placed), hints.told) }));
+  const rows: ReadRow[] = [
+    ...own.rows.flatMap((read) => (read.ok ? [read.value] : [])),
+    ...tables.filter(({ form }) => form === 'items').flatMap(readItems),
+  ];
+  const guessed = sameHeader(own.rest).map((placed): Guessed => ({
+    placed,
+    columns: guessColumns(placed[0]?.section.header ?? null, cellsOf(placed), hints.told),
+  }));
   const habit = habitOf(guessed.flatMap(({ placed, columns }) => cellsOf(placed).map((cells) => ({ cells, columns }))));
   const refusals: Refusal[] = own.rows.flatMap((read) => (read.ok ? [] : [read.refusal]));
   for (const { placed, columns } of guessed) {
@@ -66,7 +72,10 @@ export function readTables(tables: readonly PlainTable[], hints: TableHints = {}
   const refused = refusedCells(refusals);
   if (refused) return { ok: false, refusal: refused };
   const largest = guessed.toSorted((a, b) => cellsOf(b.placed).length - cellsOf(a.placed).length)[0];
-  const strangers = strangersTo(hints.told, guessed.flatMap(({ columns }) => columns));
+  const strangers = strangersTo(
+    hints.told,
+    guessed.flatMap(({ columns }) => columns),
+  );
   return done({ rows: rows.sort((a, b) => a.row - b.row), columns: largest?.columns ?? [], strangers });
 }
 
@@ -80,7 +89,8 @@ function sameHeader(tables: readonly PlainTable[]): Placed[][] {
   for (const table of tables) {
     if (table.form === 'items') continue;
     for (const section of cutSections(table)) {
-      const key = section.header === null ? `no header ${(lone += 1)}` : section.header.map((cell) => cell.trim().toLowerCase()).join('\t');
+      const key =
+        section.header === null ? `no header ${(lone += 1)}` : section.header.map((cell) => cell.trim().toLowerCase()).join('\t');
       groups.set(key, [...(groups.get(key) ?? []), { table, section }]);
     }
   }
@@ -89,18 +99,32 @@ function sameHeader(tables: readonly PlainTable[]): Placed[][] {
 
 /** A table in which no column names parts tells of something else; in Markdown a known word of the header must say so. */
 function tellsOfParts(columns: readonly ColumnGuess[], section: Section, table: PlainTable): boolean {
-  const named = columns.some(({ role }) => role === 'refs' || role === 'partNumber' || role === 'value' || role === 'description');
+  const named = columns.some(
+    ({ role }) => role === 'refs' || role === 'partNumber' || role === 'value' || role === 'description',
+  );
   if (table.form !== 'markdown') return named;
-  return named && section.header !== null && columns.some(({ role, evidence }) => evidence !== 'cells' && role !== 'other' && role !== 'stock-mark');
+  return (
+    named &&
+    section.header !== null &&
+    columns.some(({ role, evidence }) => evidence !== 'cells' && role !== 'other' && role !== 'stock-mark')
+  );
 }
 
 /** Without a header that is known, the rows themselves must look like parts: or any text with commas would be a table. */
 function mostlyParts(rows: readonly ReadRow[]): boolean {
-  const parts = rows.filter(({ refs, part }) => refs.length > 0 || (part.kind !== 'other' && part.kind !== 'not-a-part') || part.facts.partNumber);
+  const parts = rows.filter(
+    ({ refs, part }) => refs.length > 0 || (part.kind !== 'other' && part.kind !== 'not-a-part') || part.facts.partNumber,
+  );
   return parts.length >= rows.length * 0.3;
 }
 
-function readSection(section: Section, columns: readonly ColumnGuess[], table: PlainTable, hints: TableHints, habit: NumberHabit): { rows: ReadRow[]; refusals: Refusal[] } {
+function readSection(
+  section: Section,
+  columns: readonly ColumnGuess[],
+  table: PlainTable,
+  hints: TableHints,
+  habit: NumberHabit,
+): { rows: ReadRow[]; refusals: Refusal[] } {
   const rows: ReadRow[] = [];
   const refusals: Refusal[] = [];
   for (const { plain, heading } of joinContinued(section.rows, columns)) {

@@ -51,7 +51,8 @@ void test('a range without end is refused, not expanded', () => {
 });
 
 void test('marks for no reference give none; words beside a reference are kept apart', () => {
-  for (const none of ['', '-', '—', 'n/a', '~', 'REF**']) assert.deepEqual(readRefs(none), { refs: [], rest: '', doubts: [], tooMany: null }, none);
+  for (const none of ['', '-', '—', 'n/a', '~', 'REF**'])
+    assert.deepEqual(readRefs(none), { refs: [], rest: '', doubts: [], tooMany: null }, none);
   assert.deepEqual([refs('X2 USB mini-B'), readRefs('X2 USB mini-B').rest], ['X2', 'USB mini-B']);
   assert.deepEqual([refs('U1 socket'), readRefs('U1 socket').rest], ['', 'U1 socket']);
 });
@@ -59,10 +60,15 @@ void test('marks for no reference give none; words beside a reference are kept a
 void test('law: references written with any separator, or as ranges, read back', () => {
   const some = fc.uniqueArray(fc.integer({ min: 1, max: 60 }), { minLength: 1, maxLength: 20 });
   fc.assert(
-    fc.property(some, fc.constantFrom('R', 'C', 'LED', 'TP'), fc.constantFrom(',', ', ', ';', ' ', '+', '\n'), (numbers, letters, separator) => {
-      const want = numbers.map((number) => `${letters}${number}`);
-      assert.deepEqual(readRefs(want.join(separator)).refs, want);
-    }),
+    fc.property(
+      some,
+      fc.constantFrom('R', 'C', 'LED', 'TP'),
+      fc.constantFrom(',', ', ', ';', ' ', '+', '\n'),
+      (numbers, letters, separator) => {
+        const want = numbers.map((number) => `${letters}${number}`);
+        assert.deepEqual(readRefs(want.join(separator)).refs, want);
+      },
+    ),
     { seed: 20_250_105 },
   );
   fc.assert(
@@ -75,5 +81,8 @@ void test('law: references written with any separator, or as ranges, read back',
 });
 
 void test('law: any text gives references or doubts, never an exception', () => {
-  fc.assert(fc.property(fc.string({ maxLength: 60 }), (text) => void readRefs(text)), { seed: 20_250_107, numRuns: 500 });
+  fc.assert(
+    fc.property(fc.string({ maxLength: 60 }), (text) => void readRefs(text)),
+    { seed: 20_250_107, numRuns: 500 },
+  );
 });

@@ -52,11 +52,22 @@ export function readRefs(text: string): RefsReading {
 function pieces(text: string): string[] {
   const whole = text.replace(/\((?:DN[PFIM]|NF|\d+ ?x|x ?\d+|\d+ ?pcs)\)/gi, ' ').trim();
   if (!whole || NONE.test(whole)) return [];
-  const cut = whole.split(/[;+&|\n\t]+|,(?!_)/).map((piece) => piece.trim()).filter((piece) => piece && !NONE.test(piece));
+  const cut = whole
+    .split(/[;+&|\n\t]+|,(?!_)/)
+    .map((piece) => piece.trim())
+    .filter((piece) => piece && !NONE.test(piece));
   return cut.flatMap((piece) => {
     const spaced = piece.replace(/\s*([-–—−…~])\s*/g, '$1').replace(/\s+(to|bis)\s+/gi, '-');
-    const parts = spaced.split(/\s+/).map((part) => part.replace(/^[([]|[)\].:]$/g, '')).flatMap(cutSlash).filter(Boolean);
-    return parts.length > 1 && parts.every((part) => isRef(part) || RANGE.test(part)) ? parts : parts.length === 1 && parts[0] ? [parts[0]] : [piece];
+    const parts = spaced
+      .split(/\s+/)
+      .map((part) => part.replace(/^[([]|[)\].:]$/g, ''))
+      .flatMap(cutSlash)
+      .filter(Boolean);
+    return parts.length > 1 && parts.every((part) => isRef(part) || RANGE.test(part))
+      ? parts
+      : parts.length === 1 && parts[0]
+        ? [parts[0]]
+        : [piece];
   });
 }
 
@@ -70,13 +81,16 @@ function single(piece: string, before: string | undefined): { ref: string[] | nu
   const number = /^(\d{1,6})(?:[-–](\d{1,6}))?$/.exec(piece);
   const prefix = before === undefined ? undefined : REF.exec(before)?.[1];
   if (number && prefix !== undefined) {
-    const range = number[2] === undefined ? [`${prefix}${number[1] ?? ''}`] : expand(['', prefix, number[1] ?? '', '', number[2]], MOST_REFS);
+    const range =
+      number[2] === undefined ? [`${prefix}${number[1] ?? ''}`] : expand(['', prefix, number[1] ?? '', '', number[2]], MOST_REFS);
     return { ref: Array.isArray(range) ? range : null, words: Array.isArray(range) ? '' : piece };
   }
   const words = piece.split(/\s+/);
   const [first = ''] = words;
-  if (words.length === 1) return /\p{L}|\d/u.test(piece) && !/^\d+$/.test(piece) ? { ref: [piece], words: '' } : { ref: null, words: piece };
-  if (isRef(first) && !/^(socket|holder|base|mount|for|fassung|sockel)\b/i.test(words[1] ?? '')) return { ref: [first], words: words.slice(1).join(' ') };
+  if (words.length === 1)
+    return /\p{L}|\d/u.test(piece) && !/^\d+$/.test(piece) ? { ref: [piece], words: '' } : { ref: null, words: piece };
+  if (isRef(first) && !/^(socket|holder|base|mount|for|fassung|sockel)\b/i.test(words[1] ?? ''))
+    return { ref: [first], words: words.slice(1).join(' ') };
   return { ref: null, words: piece };
 }
 
@@ -117,5 +131,8 @@ function unique(refs: readonly string[], doubts: readonly Doubt[]): Pick<RefsRea
   const seen = new Set<string>();
   const twice = new Set<string>();
   for (const ref of refs) (seen.has(ref) ? twice : seen).add(ref);
-  return { refs: [...seen], doubts: [...doubts, ...[...twice].map((ref): Doubt => ({ field: 'refs', code: 'ref-twice', args: { ref } }))] };
+  return {
+    refs: [...seen],
+    doubts: [...doubts, ...[...twice].map((ref): Doubt => ({ field: 'refs', code: 'ref-twice', args: { ref } }))],
+  };
 }

@@ -10,6 +10,12 @@ const MOST_NAMED = 20;
 export function refusedCells(refusals: readonly Refusal[]): Refusal | null {
   const [first, second] = refusals;
   if (!first || !second) return first ?? null;
-  const lines = refusals.slice(0, MOST_NAMED).map(({ code, args }) => [args['row'], args['column'], code, String(args['text'] ?? '').replace(/\s+/g, ' '), args['why'] ?? args['most']].join('\t'));
+  const lines = refusals
+    .slice(0, MOST_NAMED)
+    .map(({ code, args }) =>
+      [args['row'], args['column'], code, String(args['text'] ?? '').replace(/\s+/g, ' '), args['why'] ?? args['most']].join(
+        '\t',
+      ),
+    );
   return { code: 'cells-impossible', args: { cells: lines.join('\n'), more: refusals.length - lines.length } };
 }

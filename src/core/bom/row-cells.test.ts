@@ -18,14 +18,27 @@ void test('invisible marks change nothing of what a row says', () => {
 
 void test('a number in a column of bags that no bag can have is a doubt', () => {
   for (const cell of ['-1', '0', '1.5', '9007199254740993', '1000001', '−3', '1e9'])
-    assert.ok(rowOf('Bag,Qty,Description', [cell, '5', 'resistor 10k 0805'], ['7', '5', 'resistor 22k 0805']).doubts.some(({ field, code }) => field === 'location' && code === 'bag-number'), cell);
+    assert.ok(
+      rowOf('Bag,Qty,Description', [cell, '5', 'resistor 10k 0805'], ['7', '5', 'resistor 22k 0805']).doubts.some(
+        ({ field, code }) => field === 'location' && code === 'bag-number',
+      ),
+      cell,
+    );
   for (const cell of ['1', '007', '1000000', 'A-12', 'tin on the sill', '12, 13'])
-    assert.ok(!rowOf('Bag,Qty,Description', [cell, '5', 'resistor 10k 0805'], ['7', '5', 'resistor 22k 0805']).doubts.some(({ code }) => code === 'bag-number'), cell);
+    assert.ok(
+      !rowOf('Bag,Qty,Description', [cell, '5', 'resistor 10k 0805'], ['7', '5', 'resistor 22k 0805']).doubts.some(
+        ({ code }) => code === 'bag-number',
+      ),
+      cell,
+    );
 });
 
 void test('of a cell that is longer than a page the beginning is read, with a doubt', () => {
   const row = rowOf('Ref,Qty,Value', ['R1', '1', `4k7 1% 0805 ${'1/4W/'.repeat(1000)}`]);
   assert.equal(row.part.facts.value?.value, '47e2');
-  assert.deepEqual(row.doubts.filter(({ code }) => code === 'text-long').map(({ field, args }) => [field, args]), [['row', { length: 5012, most: 2000 }]]);
+  assert.deepEqual(
+    row.doubts.filter(({ code }) => code === 'text-long').map(({ field, args }) => [field, args]),
+    [['row', { length: 5012, most: 2000 }]],
+  );
   assert.ok(!rowOf('Ref,Qty,Value', ['R1', '1', '4k7']).doubts.some(({ code }) => code === 'text-long'));
 });

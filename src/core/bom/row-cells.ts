@@ -21,14 +21,35 @@ export function roleCells(cells: readonly string[], columns: readonly ColumnGues
 
 /** A spreadsheet's guard (`'0805`, `="0805"`) is no part of the cell; line ends and runs of blanks are one blank; invisible marks go. */
 export function cleanCell(cell: string): string {
-  return withoutControls(cell).replaceAll('\\-', '').replace(/\s+/g, ' ').trim().replace(/^'(?=[\d+=@-])/, '').replace(/^="(.*)"$/, '$1');
+  return withoutControls(cell)
+    .replaceAll('\\-', '')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(/^'(?=[\d+=@-])/, '')
+    .replace(/^="(.*)"$/, '$1');
 }
 
 export function cellsOf(cells: readonly RoleCell[], role: ColumnRole): string[] {
   return cells.filter(({ column }) => column.role === role).map(({ text }) => text);
 }
 
-const FIELD_ROLES: readonly (ReadField & ColumnRole)[] = ['value', 'footprint', 'package', 'partNumber', 'maker', 'description', 'tolerance', 'voltage', 'power', 'current', 'dielectric', 'technology', 'category', 'device', 'supplierNumber'];
+const FIELD_ROLES: readonly (ReadField & ColumnRole)[] = [
+  'value',
+  'footprint',
+  'package',
+  'partNumber',
+  'maker',
+  'description',
+  'tolerance',
+  'voltage',
+  'power',
+  'current',
+  'dielectric',
+  'technology',
+  'category',
+  'device',
+  'supplierNumber',
+];
 const BARE = /^[±<>≤≥]?\s*-?\d+(?:[.,]\d+)?$/;
 const UNIT = /^(?:[pnuµμmkKMG]?(?:F|H|Hz|Ω|V|W|A)|[kM]?ohms?|[pnuµμkM])$/iu;
 const DEFAULT_UNITS: Readonly<Partial<Record<ColumnRole, string>>> = { tolerance: '%', voltage: 'V', power: 'W', current: 'A' };
@@ -38,7 +59,9 @@ export function partFields(cells: readonly RoleCell[]): NonNullable<PartHints['f
   const unitCell = cellsOf(cells, 'unit').find((text) => UNIT.test(text));
   const fields: Partial<Record<ReadField, string>> = {};
   for (const role of FIELD_ROLES) {
-    const texts = cells.filter(({ column, text }) => column.role === role && !isLink(text)).map(({ column, text }) => withUnit(text, column, unitCell));
+    const texts = cells
+      .filter(({ column, text }) => column.role === role && !isLink(text))
+      .map(({ column, text }) => withUnit(text, column, unitCell));
     if (texts.length > 0) fields[role] = texts.join(', ');
   }
   return fields;

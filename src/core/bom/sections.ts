@@ -20,7 +20,9 @@ export function cutSections(table: PlainTable): Section[] {
   const rows = table.rows.filter((row) => row.cells.some((cell) => cell.trim()) && !isRule(row.cells));
   const first = table.headed ? 0 : firstHeader(rows);
   if (first < 0) return rows.length > 0 ? [{ header: null, rows: headedRows(rows, null, []) }] : [];
-  const starts = rows.flatMap((row, at) => (at === first || (at > first && isHeaderAgain(row.cells, rows[first]?.cells ?? [])) ? [at] : []));
+  const starts = rows.flatMap((row, at) =>
+    at === first || (at > first && isHeaderAgain(row.cells, rows[first]?.cells ?? [])) ? [at] : [],
+  );
   return starts.map((start, index) => {
     const header = rows[start];
     const body = rows.slice(start + 1, starts[index + 1] ?? rows.length);
@@ -48,8 +50,15 @@ const LONGEST_WORDS = 40;
 function isOverNumbers(rows: readonly PlainRow[]): boolean {
   const [first, ...below] = rows;
   const said = (first?.cells ?? []).flatMap((cell, at) => (isBlank(cell) ? [] : [{ cell, at }]));
-  if (said.length < 2 || below.length < 2 || said.some(({ cell }) => /\d/.test(cell) || cell.length > LONGEST_WORDS)) return false;
-  return said.some(({ at }) => share(below.map(({ cells }) => cells[at] ?? ''), (cell) => /^[~≈]?\s*\d/.test(cell.trim())) >= 0.8);
+  if (said.length < 2 || below.length < 2 || said.some(({ cell }) => /\d/.test(cell) || cell.length > LONGEST_WORDS))
+    return false;
+  return said.some(
+    ({ at }) =>
+      share(
+        below.map(({ cells }) => cells[at] ?? ''),
+        (cell) => /^[~≈]?\s*\d/.test(cell.trim()),
+      ) >= 0.8,
+  );
 }
 
 function headerScore(cells: readonly string[]): number {

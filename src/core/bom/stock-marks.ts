@@ -9,7 +9,10 @@ export interface Rating {
 
 /** The rating of a header that is nothing but a rating, perhaps with a word for quantity; else null. */
 export function ratingOf(header: string): Rating | null {
-  const text = header.trim().replace(/\s*[([]?\b(?:qty|quantity|pcs|count|stk|stück|anzahl|menge)\b\.?[)\]]?\s*$/i, '').trim();
+  const text = header
+    .trim()
+    .replace(/\s*[([]?\b(?:qty|quantity|pcs|count|stk|stück|anzahl|menge)\b\.?[)\]]?\s*$/i, '')
+    .trim();
   if (/^\d+(?:[.,]\d+)?\s*k?V(?:DC|AC)?$/i.test(text)) return { field: 'voltage', text };
   if (/^\d+(?:\/\d+|[.,]\d+)?\s*m?W$/i.test(text)) return { field: 'power', text };
   if (/^(?:0201|0402|0603|0805|1206|1210|2512)$/.test(text)) return { field: 'package', text };
@@ -34,6 +37,10 @@ export function readMarks(cells: readonly { readonly header: string; readonly ce
   const ratings = marked.map(({ header }) => ratingOf(header)).filter((rating) => rating !== null);
   const [first, second] = ratings;
   if (!first || !second) return { rating: null, cell: '', doubts: [] };
-  const several = (field: DoubtField): Doubt => ({ field, code: 'two-readings', args: { text: ratings.map(({ text }) => text).join(', '), taken: first.text, other: second.text } });
+  const several = (field: DoubtField): Doubt => ({
+    field,
+    code: 'two-readings',
+    args: { text: ratings.map(({ text }) => text).join(', '), taken: first.text, other: second.text },
+  });
   return { rating: null, cell: '', doubts: [several(first.field), several('quantity')] };
 }

@@ -36,7 +36,9 @@ void test('of parts as people write them, none that may serve is left out of the
   const index = buildIndex({ change: 1, bags, boxes: [] });
   const lost = PARTS.flatMap((asked) => {
     const found = new Set(candidates(index, asked));
-    return bags.filter((bag) => !found.has(bag) && serve(bag.part, asked).verdict !== 'missing').map((bag) => `${bag.part.text} for ${asked.text}`);
+    return bags
+      .filter((bag) => !found.has(bag) && serve(bag.part, asked).verdict !== 'missing')
+      .map((bag) => `${bag.part.text} for ${asked.text}`);
   });
   assert.deepEqual(lost, []);
 });
@@ -45,7 +47,9 @@ void test('parts of one code serve each other', () => {
   const byCode = new Map<string, Part[]>();
   for (const part of PARTS) byCode.set(partCode(part), [...(byCode.get(partCode(part)) ?? []), part]);
   const apart = [...byCode].flatMap(([code, [first, ...others]]) =>
-    others.flatMap((other) => (first && serve(first, other).verdict === 'missing' ? [`${code}: ${first.text}, ${other.text}`] : [])),
+    others.flatMap((other) =>
+      first && serve(first, other).verdict === 'missing' ? [`${code}: ${first.text}, ${other.text}`] : [],
+    ),
   );
   assert.deepEqual(apart, []);
 });

@@ -41,11 +41,17 @@ function holds(problem: Problem, bag: number): number {
 }
 
 /** Grade by grade, best first: all of a grade while the need lasts, then the best bags of the last one. */
-function takesAlone(problem: Problem, line: Line, ages: Map<number, number>, numbers: Map<number, number>): Map<number, number> | null {
+function takesAlone(
+  problem: Problem,
+  line: Line,
+  ages: Map<number, number>,
+  numbers: Map<number, number>,
+): Map<number, number> | null {
   const takes = new Map<number, number>();
   let need = line.need;
   for (const grade of [0, 1, 2, 3] satisfies Grade[]) {
-    const holders = line.options.filter((option) => option.grade === grade)
+    const holders = line.options
+      .filter((option) => option.grade === grade)
       .map(({ bag }): Holder => ({ bag, holds: holds(problem, bag), age: ages.get(bag) ?? 0, number: numbers.get(bag) ?? 0 }))
       .toSorted((a, b) => a.age - b.age || a.number - b.number);
     const best = need > 0 ? bestOfGrade(holders, need) : [];
@@ -96,10 +102,11 @@ function fill(set: readonly Holder[], need: number): Takes | null {
 }
 
 function costOf(takes: Takes, of: ReadonlyMap<number, Holder>): readonly number[] {
-  const sum = (rank: (holder: Holder) => number): number => takes.reduce((total, [bag, pieces]) => {
-    const holder = of.get(bag);
-    return holder ? total + pieces * rank(holder) : total;
-  }, 0);
+  const sum = (rank: (holder: Holder) => number): number =>
+    takes.reduce((total, [bag, pieces]) => {
+      const holder = of.get(bag);
+      return holder ? total + pieces * rank(holder) : total;
+    }, 0);
   return [sum(({ age }) => age), sum(({ number }) => number)];
 }
 

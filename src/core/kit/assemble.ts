@@ -25,22 +25,42 @@ export function assemble(stock: Stock, problem: Problem, flow: Flow, boards: rea
 function withOpenChecks(stock: Stock, problem: Problem, build: number, boards: readonly number[]): number {
   const reached = boards[build] ?? 0;
   const demand = problem.builds[build];
-  const open = demand?.needs.some(({ candidates }) => candidates.some((one) => one.verdict === 'check' && !one.accepted)) ?? false;
+  const open =
+    demand?.needs.some(({ candidates }) => candidates.some((one) => one.verdict === 'check' && !one.accepted)) ?? false;
   if (!demand || !open || reached >= demand.boards) return reached;
   const upTo: Demand[] = problem.builds.slice(0, build + 1);
-  const opened = problemOf(stock, upTo, (candidate, of) => mayPlan(candidate) || (of === demand.build && candidate.verdict === 'check'));
+  const opened = problemOf(
+    stock,
+    upTo,
+    (candidate, of) => mayPlan(candidate) || (of === demand.build && candidate.verdict === 'check'),
+  );
   return completeBoards(opened)[build] ?? reached;
 }
 
 function plannedLine(problem: Problem, need: Need, line: Line, flow: Flow, at: number): PlannedLine {
-  const takes = [...flow[at] ?? []].map(([bag, take]): Take => ({ bag: problem.bags[bag]?.number ?? 0, take })).toSorted((a, b) => a.bag - b.bag);
+  const takes = [...(flow[at] ?? [])]
+    .map(([bag, take]): Take => ({ bag: problem.bags[bag]?.number ?? 0, take }))
+    .toSorted((a, b) => a.bag - b.bag);
   const short = line.need - received(flow, at);
-  const answers = takes.length > 0 ? need.candidates.filter((one) => mayPlan(one) && takes.some(({ bag }) => bag === one.bag)) : need.candidates;
+  const answers =
+    takes.length > 0
+      ? need.candidates.filter((one) => mayPlan(one) && takes.some(({ bag }) => bag === one.bag))
+      : need.candidates;
   const verdict = verdictOf(answers, takes.length > 0);
   const because = answers.filter((one) => one.verdict === verdict).flatMap((one) => one.because);
   const lacking: Because[] = short > 0 ? [{ code: 'short', args: { free: line.need - short, need: line.need } }] : [];
   const nothing: Because[] = answers.length === 0 ? [{ code: 'nothing-like-it', args: {} }] : [];
-  return { line: need.line, row: need.row, refs: need.refs, need: line.need, spare: 0, short, verdict, because: distinct([...lacking, ...because, ...nothing]), takes };
+  return {
+    line: need.line,
+    row: need.row,
+    refs: need.refs,
+    need: line.need,
+    spare: 0,
+    short,
+    verdict,
+    because: distinct([...lacking, ...because, ...nothing]),
+    takes,
+  };
 }
 
 /** The worst that is taken; with nothing taken the best that there is. */

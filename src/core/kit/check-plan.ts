@@ -11,7 +11,8 @@ export type FaultCode =
   | 'not-whole' // {line, received}
   | 'sum' // {line, need, short, spare, taken}
   | 'need' // {line, expected, received}
-  | 'line-missing' | 'line-unknown' // {line}
+  | 'line-missing'
+  | 'line-unknown' // {line}
   | 'buildable' // {build, expected, received}
   | 'short-avoidable'; // {lacking, avoidable}: bags hold pieces that a short line could have had, a spare perhaps
 
@@ -42,7 +43,8 @@ function lineFaults(line: PlannedLine, of: { need: Need; boards: number } | unde
   const expected = of ? of.boards * of.need.perBoard : line.need;
   if (line.need !== expected) faults.push({ code: 'need', args: { line: line.line, expected, received: line.need } });
   for (const number of [line.short, line.spare]) {
-    if (!Number.isSafeInteger(number) || number < 0) faults.push({ code: 'not-whole', args: { line: line.line, received: number } });
+    if (!Number.isSafeInteger(number) || number < 0)
+      faults.push({ code: 'not-whole', args: { line: line.line, received: number } });
   }
   let taken = 0;
   const bags = new Set<number>();
@@ -79,7 +81,9 @@ function buildableFaults(build: PlannedBuild, demands: readonly Demand[]): Fault
     return pieces > 0 ? Math.floor((line.need - line.short) / pieces) : Infinity;
   });
   const expected = Math.min(demand?.boards ?? 0, ...reached);
-  return build.buildable === expected ? [] : [{ code: 'buildable', args: { build: build.build, expected, received: build.buildable } }];
+  return build.buildable === expected
+    ? []
+    : [{ code: 'buildable', args: { build: build.build, expected, received: build.buildable } }];
 }
 
 /** The shorts of a plan against the least that any plan leaves. */
@@ -91,7 +95,11 @@ function shortFaults(lines: readonly PlannedLine[], stock: Stock, demands: reado
     holds: bags.map(free),
     bags: needs.map(({ need }) => [...new Set(need.candidates.filter(mayPlan).flatMap(({ bag }) => place.get(bag) ?? []))]),
   };
-  const least = augment(problem, noFlow(problem), needs.map(({ wants }) => wants));
+  const least = augment(
+    problem,
+    noFlow(problem),
+    needs.map(({ wants }) => wants),
+  );
   const lacking = lines.reduce((sum, { short }) => sum + short, 0);
   return lacking > least ? [{ code: 'short-avoidable', args: { lacking, avoidable: lacking - least } }] : [];
 }

@@ -53,7 +53,9 @@ function pushPath(problem: FlowProblem, flow: Flow, left: number[], start: numbe
   while (front.length > 0) {
     const end = front.find(({ bag }) => (left[bag] ?? 0) > 0);
     if (end) return move(flow, left, end, most);
-    front = front.flatMap((step) => takersOf(flow, step.bag).flatMap((line) => (line === start ? [] : stepsOf(problem, line, step, seen))));
+    front = front.flatMap((step) =>
+      takersOf(flow, step.bag).flatMap((line) => (line === start ? [] : stepsOf(problem, line, step, seen))),
+    );
   }
   return 0;
 }

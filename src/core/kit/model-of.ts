@@ -21,19 +21,41 @@ export interface GroupModel {
 export function modelOf(problem: Problem, group: Group, boards: readonly number[]): GroupModel {
   const pairs = group.lines.flatMap((at): Pair[] => {
     const line = problem.lines[at];
-    return (line?.options ?? []).map((option) => ({ line: at, option, most: Math.min(line?.need ?? 0, holds(problem, option.bag)) }));
+    return (line?.options ?? []).map((option) => ({
+      line: at,
+      option,
+      most: Math.min(line?.need ?? 0, holds(problem, option.bag)),
+    }));
   });
   const columns = pairs.flatMap(({ line, option, most }): Column[] => [
     { name: `take ${line} ${option.bag}`, cost: 0, low: 0, high: most, whole: true },
     { name: `open ${line} ${option.bag}`, cost: 0, low: 0, high: 1, whole: true },
   ]);
   const rows = [
-    ...group.bags.map((bag): Row => ({ name: `bag ${bag}`, low: 0, high: holds(problem, bag), terms: termsOf(pairs, (pair) => pair.option.bag === bag) })),
+    ...group.bags.map((bag): Row => ({
+      name: `bag ${bag}`,
+      low: 0,
+      high: holds(problem, bag),
+      terms: termsOf(pairs, (pair) => pair.option.bag === bag),
+    })),
     ...group.lines.map((at): Row => {
       const { build = 0, perBoard = 0, need = 0 } = problem.lines[at] ?? {};
-      return { name: `line ${at}`, low: (boards[build] ?? 0) * perBoard, high: need, terms: termsOf(pairs, (pair) => pair.line === at) };
+      return {
+        name: `line ${at}`,
+        low: (boards[build] ?? 0) * perBoard,
+        high: need,
+        terms: termsOf(pairs, (pair) => pair.line === at),
+      };
     }),
-    ...pairs.map(({ most }, at): Row => ({ name: `opens ${at}`, low: -Infinity, high: 0, terms: [[2 * at, 1], [2 * at + 1, -most]] })),
+    ...pairs.map(({ most }, at): Row => ({
+      name: `opens ${at}`,
+      low: -Infinity,
+      high: 0,
+      terms: [
+        [2 * at, 1],
+        [2 * at + 1, -most],
+      ],
+    })),
   ];
   return { model: { sense: 'min', columns, rows }, pairs };
 }
@@ -75,7 +97,10 @@ export function withFloor(model: Model, aim: Aim, costs: readonly number[], reac
 
 /** The model in which a group gets as many pieces as a flow found; short pieces are settled with that. */
 export function withServed({ model, pairs }: GroupModel, pieces: number): Model {
-  return { ...model, rows: [...model.rows, { name: 'keep short', low: pieces, high: Infinity, terms: termsOf(pairs, () => true) }] };
+  return {
+    ...model,
+    rows: [...model.rows, { name: 'keep short', low: pieces, high: Infinity, terms: termsOf(pairs, () => true) }],
+  };
 }
 
 /** A flow as columns, for the solver to begin with. */

@@ -50,7 +50,11 @@ function compareDue(a: string | null, b: string | null): number {
 }
 
 /** The stock and the demands as plain numbers; `may` says which candidates count. */
-export function problemOf(stock: Stock, demands: readonly Demand[], may: (candidate: Candidate, build: string) => boolean = mayPlan): Problem {
+export function problemOf(
+  stock: Stock,
+  demands: readonly Demand[],
+  may: (candidate: Candidate, build: string) => boolean = mayPlan,
+): Problem {
   const builds = inOrder(demands);
   const usable = new Map(stock.bags.filter((bag) => free(bag) > 0 && bag.state !== 'astray').map((bag) => [bag.number, bag]));
   const wanted = new Set(builds.flatMap(({ needs }) => needs.flatMap(({ candidates }) => candidates.map(({ bag }) => bag))));
@@ -65,8 +69,14 @@ export function problemOf(stock: Stock, demands: readonly Demand[], may: (candid
     }
     return [...best].map(([bag, grade]) => ({ bag, grade })).toSorted((a, b) => a.bag - b.bag);
   };
-  const lines = builds.flatMap((demand, build) => demand.needs.map((need): Line => ({
-    line: need.line, build, perBoard: need.perBoard, need: demand.boards * need.perBoard, options: optionsOf(need, demand.build),
-  })));
+  const lines = builds.flatMap((demand, build) =>
+    demand.needs.map((need): Line => ({
+      line: need.line,
+      build,
+      perBoard: need.perBoard,
+      need: demand.boards * need.perBoard,
+      options: optionsOf(need, demand.build),
+    })),
+  );
   return { builds, lines, bags };
 }

@@ -12,16 +12,20 @@ export function route(build: PlannedBuild, stock: Stock, cellsOfTray = USUAL_TRA
   const bags = new Map(stock.bags.map((bag) => [bag.number, bag]));
   const boxes = new Map(stock.boxes.map((box) => [box.name, box]));
   const cells = new Map(trays(build.lines, bags, cellsOfTray).map((cell) => [cell.line, cell]));
-  const stops = build.lines.flatMap((line) => line.takes.map(({ bag, take }): Stop => ({
-    bag,
-    box: bags.get(bag)?.box ?? null,
-    place: bags.get(bag)?.place ?? null,
-    take,
-    tray: cells.get(line.line)?.tray ?? 0,
-    cell: cells.get(line.line)?.cell ?? 0,
-    refs: line.refs,
-  })));
-  return stops.toSorted((a, b) => byPlace(bags.get(a.bag), bags.get(b.bag), boxes) || a.bag - b.bag || a.tray - b.tray || a.cell - b.cell);
+  const stops = build.lines.flatMap((line) =>
+    line.takes.map(({ bag, take }): Stop => ({
+      bag,
+      box: bags.get(bag)?.box ?? null,
+      place: bags.get(bag)?.place ?? null,
+      take,
+      tray: cells.get(line.line)?.tray ?? 0,
+      cell: cells.get(line.line)?.cell ?? 0,
+      refs: line.refs,
+    })),
+  );
+  return stops.toSorted(
+    (a, b) => byPlace(bags.get(a.bag), bags.get(b.bag), boxes) || a.bag - b.bag || a.tray - b.tray || a.cell - b.cell,
+  );
 }
 
 function byPlace(a: Bag | undefined, b: Bag | undefined, boxes: ReadonlyMap<string, Box>): number {

@@ -1,11 +1,29 @@
 import { wordFact, type Part } from '#core/part/part.ts';
 
 export type SizeClass =
-  | 'chip-0201' | 'chip-0402' | 'chip-0603' | 'chip-large' | 'small-outline' | 'leaded' | 'diode' | 'fastener' | 'length' | 'other';
+  | 'chip-0201'
+  | 'chip-0402'
+  | 'chip-0603'
+  | 'chip-large'
+  | 'small-outline'
+  | 'leaded'
+  | 'diode'
+  | 'fastener'
+  | 'length'
+  | 'other';
 
 const FASTENERS: ReadonlySet<string> = new Set(['screw', 'nut', 'washer', 'standoff']);
 const DIODES: ReadonlySet<string> = new Set(['diode', 'zener', 'tvs', 'led']);
-const PASSIVES: ReadonlySet<string> = new Set(['resistor', 'capacitor', 'inductor', 'ferrite', 'thermistor', 'varistor', 'jumper', 'fuse']);
+const PASSIVES: ReadonlySet<string> = new Set([
+  'resistor',
+  'capacitor',
+  'inductor',
+  'ferrite',
+  'thermistor',
+  'varistor',
+  'jumper',
+  'fuse',
+]);
 
 /** How easily a piece is lost at the bench: `0402` → chip-0402, `SOT-23` → small-outline, a leaded resistor → leaded, an IC → other. */
 export function sizeClass(part: Part): SizeClass {

@@ -2,7 +2,8 @@ import { wordFact, type Part } from '#core/part/part.ts';
 import { sizeClass, type SizeClass } from './size-class.ts';
 
 const CHIPS: readonly SizeClass[] = ['chip-0201', 'chip-0402', 'chip-0603', 'chip-large', 'small-outline'];
-const SURFACE = /^(?:T?S?SOP|V?SSOP|MSOP|SO|SOIC|[LTVH]?QFP|[VUW]?QFN|DFN|SON|BGA|WLCSP|SMA|SMB|SMC|SMF|MELF|MINIMELF|D2?PAK|TO-25|TO-26|SOJ|PLCC)/i;
+const SURFACE =
+  /^(?:T?S?SOP|V?SSOP|MSOP|SO|SOIC|[LTVH]?QFP|[VUW]?QFN|DFN|SON|BGA|WLCSP|SMA|SMB|SMC|SMF|MELF|MINIMELF|D2?PAK|TO-25|TO-26|SOJ|PLCC)/i;
 
 /**
  * Where a part comes when a board is soldered, small first: chips by size, then small outlines and fine-pitch ICs, then leaded
@@ -16,8 +17,41 @@ export function solderRank(part: Part): number {
 }
 
 const LEADED: Partial<Record<Part['kind'], number>> = {
-  jumper: 0, wire: 0, resistor: 1, diode: 1, zener: 1, tvs: 1, inductor: 1, ferrite: 1, 'resistor-network': 2, ic: 2, crystal: 2, oscillator: 2,
-  capacitor: 3, thermistor: 3, varistor: 3, transistor: 4, mosfet: 4, regulator: 4, led: 4, sensor: 4, testpoint: 4,
-  potentiometer: 6, switch: 6, header: 7, connector: 7, fuse: 7, module: 8, display: 8, speaker: 8, relay: 8, transformer: 9,
-  standoff: 11, screw: 11, nut: 11, washer: 11, mechanical: 11, battery: 12,
+  jumper: 0,
+  wire: 0,
+  resistor: 1,
+  diode: 1,
+  zener: 1,
+  tvs: 1,
+  inductor: 1,
+  ferrite: 1,
+  'resistor-network': 2,
+  ic: 2,
+  crystal: 2,
+  oscillator: 2,
+  capacitor: 3,
+  thermistor: 3,
+  varistor: 3,
+  transistor: 4,
+  mosfet: 4,
+  regulator: 4,
+  led: 4,
+  sensor: 4,
+  testpoint: 4,
+  potentiometer: 6,
+  switch: 6,
+  header: 7,
+  connector: 7,
+  fuse: 7,
+  module: 8,
+  display: 8,
+  speaker: 8,
+  relay: 8,
+  transformer: 9,
+  standoff: 11,
+  screw: 11,
+  nut: 11,
+  washer: 11,
+  mechanical: 11,
+  battery: 12,
 };

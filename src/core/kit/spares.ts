@@ -10,7 +10,8 @@ import type { SpareRule } from './spares.data.ts';
 export function withSpares(builds: readonly PlannedBuild[], stock: Stock, rules: readonly SpareRule[]): PlannedBuild[] {
   const bags = new Map(stock.bags.map((bag) => [bag.number, bag]));
   const left = new Map(stock.bags.map((bag) => [bag.number, free(bag)]));
-  for (const { lines } of builds) for (const { takes } of lines) for (const { bag, take } of takes) left.set(bag, (left.get(bag) ?? 0) - take);
+  for (const { lines } of builds)
+    for (const { takes } of lines) for (const { bag, take } of takes) left.set(bag, (left.get(bag) ?? 0) - take);
   const usual = (line: PlannedLine): number => {
     const part = bags.get(line.takes[0]?.bag ?? 0)?.part;
     const rule = part && rules.find(({ size }) => size === sizeClass(part));

@@ -22,7 +22,8 @@ export function trays(lines: readonly PlannedLine[], bags: ReadonlyMap<number, B
     const bag = bags.get(line.takes[0]?.bag ?? 0);
     return bag ? solderRank(bag.part) : Infinity;
   };
-  return lines.filter(({ takes }) => takes.length > 0)
+  return lines
+    .filter(({ takes }) => takes.length > 0)
     .map((line) => ({ line, rank: rank(line) }))
     .toSorted((a, b) => a.rank - b.rank || BY_REF.compare(a.line.refs[0] ?? '', b.line.refs[0] ?? '') || a.line.row - b.line.row)
     .map(({ line }, at) => ({ line: line.line, tray: Math.floor(at / cells) + 1, cell: (at % cells) + 1, refs: line.refs }));

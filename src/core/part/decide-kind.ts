@@ -139,8 +139,7 @@ function wordEvidence(evidence: Evidence, cell: Cell, weight: number): void {
   // `TERM BLK 2POS PCB`: in a catalogue's capitals the last word is how it is mounted, and so is `board` behind a size: `jack 2.1 mm board`
   const telegram = !/[a-z]/.test(cell.text);
   const found = kindWords(cell.atoms).filter(
-    (one, index) =>
-      index === 0 || !((telegram && one.kinds.every((kind) => kind === 'not-a-part')) || isMount(cell, one.start)),
+    (one, index) => index === 0 || !((telegram && one.kinds.every((kind) => kind === 'not-a-part')) || isMount(cell, one.start)),
   );
   const [first] = found;
   if (!first) return;
@@ -156,7 +155,8 @@ function wordEvidence(evidence: Evidence, cell: Cell, weight: number): void {
 function isMount(cell: Cell, start: number): boolean {
   if (!/^(?:pcb|board)(?![a-z])/i.test(cell.text.slice(start))) return false;
   const before = cell.atoms.findLast((atom) => atom.end <= start);
-  if (before?.type === 'word') return /^(?:socket|jack|receptacle|holder|buchse)$/i.test(cell.text.slice(before.start, before.end).split(' ').at(-1) ?? '');
+  if (before?.type === 'word')
+    return /^(?:socket|jack|receptacle|holder|buchse)$/i.test(cell.text.slice(before.start, before.end).split(' ').at(-1) ?? '');
   return before !== undefined && before.type !== 'unknown' && before.type !== 'break';
 }
 
@@ -170,7 +170,8 @@ function kindWords(atoms: readonly Atom[]): Found[] {
       aside = false;
     } else if (atom.type === 'word') {
       if (atom.meaning.aside) aside = true;
-      if (atom.meaning.kinds.length) found.push({ start: atom.start, kinds: atom.meaning.kinds, lead: atom.meaning.lead, segment, aside });
+      if (atom.meaning.kinds.length)
+        found.push({ start: atom.start, kinds: atom.meaning.kinds, lead: atom.meaning.lead, segment, aside });
     } else if (atom.type === 'package' && atom.reading.of?.length === 1 && atom.reading.of[0] === 'led') {
       found.push({ start: atom.start, kinds: ['led'], lead: false, segment, aside });
     }

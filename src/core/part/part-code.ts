@@ -110,7 +110,10 @@ function word(part: Part, key: WordFact): string | null {
 
 /** `2x3` says how many pins, and how. */
 function gridOf(part: Part): string | null {
-  const grid = part.kind === 'header' && known(part, 'pins') ? /(?:^| )(\d+x\d+)(?= |$)/.exec(wordFact(part, 'variant') ?? '')?.[1] : undefined;
+  const grid =
+    part.kind === 'header' && known(part, 'pins')
+      ? /(?:^| )(\d+x\d+)(?= |$)/.exec(wordFact(part, 'variant') ?? '')?.[1]
+      : undefined;
   return grid?.toUpperCase() ?? null;
 }
 
@@ -122,7 +125,10 @@ function packageSaysPins(part: Part): boolean {
 
 /** The words of the variant, but for the one that the code has already. */
 function words(part: Part, without: string | null): string | null {
-  const left = (wordFact(part, 'variant') ?? '').toUpperCase().split(' ').filter((one) => one !== without);
+  const left = (wordFact(part, 'variant') ?? '')
+    .toUpperCase()
+    .split(' ')
+    .filter((one) => one !== without);
   return left.join('-') || null;
 }
 

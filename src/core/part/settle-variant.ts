@@ -83,8 +83,12 @@ function patternOf(kind: Kind): RegExp | null {
   const made = patterns.get(kind);
   if (made !== undefined) return made;
   const phrases = [...PHRASES].filter(([, meanings]) => meanings.has(kind)).map(([phrase]) => phrase);
-  const longest = phrases.sort((a, b) => b.length - a.length).map((phrase) => phrase.replaceAll(/[.*+?^$(){}|[\]\\]/g, String.raw`\$&`));
-  const pattern = longest.length ? new RegExp(String.raw`(?<![\p{L}\p{N}])(?:${longest.join('|')})(?:s|es)?(?![\p{L}\p{N}])`, 'gu') : null;
+  const longest = phrases
+    .sort((a, b) => b.length - a.length)
+    .map((phrase) => phrase.replaceAll(/[.*+?^$(){}|[\]\\]/g, String.raw`\$&`));
+  const pattern = longest.length
+    ? new RegExp(String.raw`(?<![\p{L}\p{N}])(?:${longest.join('|')})(?:s|es)?(?![\p{L}\p{N}])`, 'gu')
+    : null;
   patterns.set(kind, pattern);
   return pattern;
 }
@@ -93,12 +97,24 @@ function patternOf(kind: Kind): RegExp | null {
 const MEASURES: readonly (readonly [pattern: RegExp, word: (figures: string) => string, of?: readonly Kind[]])[] = [
   [/(?<![\p{L}\p{N}])(?:awg ?(\d{1,2})|(\d{1,2}) ?awg)(?![\p{L}\p{N}])/gu, (figures) => `awg${figures}`],
   [/(?<![\d.,])(\d+(?:[.,]\d+)?) ?(?:mm²|mm2|mm\^2|sqmm|qmm)(?![\p{L}\p{N}])/gu, (figures) => `${figures}mm2`],
-  [/(?<![\d.,/])(\d+(?:[.,]\d+)?) ?(?:"|inch(?:es)?|zoll|in)(?![\p{L}\p{N}])/gu, (figures) => `${figures}in`, ['display', 'module', 'mechanical', 'wire', 'other']],
+  [
+    /(?<![\d.,/])(\d+(?:[.,]\d+)?) ?(?:"|inch(?:es)?|zoll|in)(?![\p{L}\p{N}])/gu,
+    (figures) => `${figures}in`,
+    ['display', 'module', 'mechanical', 'wire', 'other'],
+  ],
   [/(?<![\d.,])(\d{3,4}) ?nm(?![\p{L}\p{N}])/gu, (figures) => `${figures}nm`, ['led', 'sensor', 'diode']],
   [/(?<![\d.,])([2-9]\d00) ?k(?![\p{L}\p{N}])/gu, (figures) => `${figures}k`, ['led']],
-  [/(?<![\p{L}\p{N}])(\d ?x ?(?:aaa|aa|c|d|18650|14500|cr2032|cr123))(?![\p{L}\p{N}])/gu, (figures) => figures.replaceAll(' ', ''), ['battery']],
+  [
+    /(?<![\p{L}\p{N}])(\d ?x ?(?:aaa|aa|c|d|18650|14500|cr2032|cr123))(?![\p{L}\p{N}])/gu,
+    (figures) => figures.replaceAll(' ', ''),
+    ['battery'],
+  ],
   // the body of a coil, which is its package
-  [/(?<![\d.,])(\d+(?:[.,]\d+)?(?: ?[x*] ?\d+(?:[.,]\d+)?){1,2}) ?(?:mm)?(?![\p{L}\p{N}])/gu, (figures) => `${figures.replaceAll(/\s/g, '').replaceAll(',', '.').replaceAll('*', 'x')}mm`, ['inductor']],
+  [
+    /(?<![\d.,])(\d+(?:[.,]\d+)?(?: ?[x*] ?\d+(?:[.,]\d+)?){1,2}) ?(?:mm)?(?![\p{L}\p{N}])/gu,
+    (figures) => `${figures.replaceAll(/\s/g, '').replaceAll(',', '.').replaceAll('*', 'x')}mm`,
+    ['inductor'],
+  ],
   [/(?<![\p{L}\p{N}])pg ?(\d{1,2})(?![\p{L}\p{N}])/gu, (figures) => `pg${figures}`],
   [/(?<![\p{L}\p{N}])b(?:25\/(?:50|85|100))? ?[=:]? ?(\d{4})k?(?![\p{L}\p{N}])/gu, (figures) => `b${figures}`, ['thermistor']],
   [/(?<![\p{L}\p{N}])a\d+(?:[.,]\d+)?[km]|(?<=\d[km])a(?![\p{L}\p{N}])/gu, () => 'taper-a', ['potentiometer']],
@@ -136,7 +152,10 @@ function meaningOf(kind: Kind, match: string): string | undefined {
 function atomWords(kind: Kind, atom: Atom, left: string, facts: Known, whole: boolean): readonly string[] {
   if (atom.type === 'grid') return gridWords(kind, atom, whole);
   if (!whole || left.slice(atom.start, atom.end).trim() === '') return [];
-  if (atom.type === 'unknown') return facts.get('partNumber')?.value.toLowerCase().includes(atom.text.toLowerCase()) ? [] : plainWords(left.slice(atom.start, atom.end));
+  if (atom.type === 'unknown')
+    return facts.get('partNumber')?.value.toLowerCase().includes(atom.text.toLowerCase())
+      ? []
+      : plainWords(left.slice(atom.start, atom.end));
   if (atom.type === 'size') return [sizeWord(left.slice(atom.start, atom.end))];
   if (atom.type === 'thread') return facts.has('thread') ? [] : [atom.thread.toLowerCase()];
   if (atom.type === 'package') return held(facts, atom.reading.name) ? [] : [atom.reading.name.toLowerCase()];
@@ -149,7 +168,8 @@ function atomWords(kind: Kind, atom: Atom, left: string, facts: Known, whole: bo
   return BROAD.has(kind) || !atom.meaning.kinds.includes(kind) ? plainWords(left.slice(atom.start, atom.end)) : [];
 }
 
-const held = (facts: Known, word: string): boolean => [...facts.values()].some(({ value }) => value === word || (/^\d+$/.test(word) && value.endsWith(`-${word}`)));
+const held = (facts: Known, word: string): boolean =>
+  [...facts.values()].some(({ value }) => value === word || (/^\d+$/.test(word) && value.endsWith(`-${word}`)));
 
 function gridWords(kind: Kind, { rows, columns }: Extract<Atom, { type: 'grid' }>, whole: boolean): string[] {
   const [few, many] = [Math.min(rows, columns), Math.max(rows, columns)];

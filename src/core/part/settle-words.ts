@@ -38,7 +38,9 @@ function several(kind: Kind, cells: readonly Cell[]): [FactKey, string][] {
       cells.flatMap(({ field, atoms }) =>
         field === 'footprint' || field === 'context'
           ? []
-          : atoms.flatMap((atom) => (atom.type === 'word' ? atom.meaning.facts.flatMap(([one, value]) => (one === key ? [value] : [])) : [])),
+          : atoms.flatMap((atom) =>
+              atom.type === 'word' ? atom.meaning.facts.flatMap(([one, value]) => (one === key ? [value] : [])) : [],
+            ),
       ),
     ),
   ];
@@ -63,15 +65,19 @@ function readWords(kind: Kind, cell: Cell, put: Put): void {
 /** Lengths by what they are on this kind: a pitch, the diameter of a disc, how long it is; farads on a crystal are its load. */
 function readMeasure(kind: Kind, { quantity }: Extract<Atom, { type: 'quantity' }>, { field, text }: Cell, put: Put): void {
   const { value, unit, form, power } = quantity;
-  if (kind === 'crystal' && (unit === 'F' || (unit === null && form === 'prefix' && power === -12))) put('load-capacitance', value, 'F');
-  if (kind === 'capacitor' && unit === 'degC' && HOT.has(value) && /elko|elec|alum|elyt|polymer|radial/i.test(text)) put('temperature-high', value, 'degC');
+  if (kind === 'crystal' && (unit === 'F' || (unit === null && form === 'prefix' && power === -12)))
+    put('load-capacitance', value, 'F');
+  if (kind === 'capacitor' && unit === 'degC' && HOT.has(value) && /elko|elec|alum|elyt|polymer|radial/i.test(text))
+    put('temperature-high', value, 'degC');
   if (field === 'footprint' && unit === null) return;
-  if (kind === 'resistor' && /ppm/i.test(text.slice(quantity.start, quantity.end))) put('temperature-coefficient', multiply(plainNumber(text, quantity), MILLIONTH), '1/K');
+  if (kind === 'resistor' && /ppm/i.test(text.slice(quantity.start, quantity.end)))
+    put('temperature-coefficient', multiply(plainNumber(text, quantity), MILLIONTH), '1/K');
   if (kind === 'capacitor' && unit === 'm' && FILM_PITCHES.has(value) && SPACED.test(text)) put('pitch', value, 'm');
   if (unit === null && form === 'bare' && BARE_PITCHES.has(value)) put('pitch', multiply(value, MILLI), 'm');
   if (unit !== 'm' || /^[²2^]/.test(text.slice(quantity.end))) return;
   // of a barrel jack the figure is its pin
-  if (kind !== 'capacitor' && PITCHES.has(value) && !/jack|barrel|hohlstecker|dc[- ](?:plug|buchse)/i.test(text)) put('pitch', value, 'm');
+  if (kind !== 'capacitor' && PITCHES.has(value) && !/jack|barrel|hohlstecker|dc[- ](?:plug|buchse)/i.test(text))
+    put('pitch', value, 'm');
   if (kind === 'varistor') put('diameter', value, 'm');
   if (LONG.has(kind)) put('length', value, 'm');
 }
@@ -88,7 +94,9 @@ const MILLI = decimal('1e-3');
 const LONG: ReadonlySet<Kind> = new Set(['screw', 'standoff', 'wire']);
 const HOT: ReadonlySet<string> = new Set(['85', '105', '125', '130', '135', '150'].map(decimal));
 /** Numbers that are a pitch in millimetres though no unit stands there. */
-const FILM_PITCHES: ReadonlySet<string> = new Set(['2.5', '2.54', '5', '5.08', '7.5', '10', '10.16', '15', '22.5', '27.5', '37.5'].map(millimetres));
+const FILM_PITCHES: ReadonlySet<string> = new Set(
+  ['2.5', '2.54', '5', '5.08', '7.5', '10', '10.16', '15', '22.5', '27.5', '37.5'].map(millimetres),
+);
 const BARE_PITCHES: ReadonlySet<string> = new Set(['1.27', '2.54', '5.08', '3.81', '3.96', '7.62'].map(decimal));
 
 const PITCHES: ReadonlySet<string> = new Set(

@@ -22,7 +22,13 @@ export function polarised(part: Part): 'yes' | 'no' | null {
 
 /** What only capacitors ask: polarity of the body, the kind of voltage, and a voltage or dielectric that the line leaves open. */
 export function capacitorFindings(has: Part, asked: Part): Finding[] {
-  return [...polarity(has, asked), ...voltageKind(has, asked), ...openVoltage(has, asked), ...openDielectric(has, asked), ...byNumber(has, asked)];
+  return [
+    ...polarity(has, asked),
+    ...voltageKind(has, asked),
+    ...openVoltage(has, asked),
+    ...openDielectric(has, asked),
+    ...byNumber(has, asked),
+  ];
 }
 
 function polarity(has: Part, asked: Part): Finding[] {
@@ -59,5 +65,12 @@ function openDielectric(has: Part, asked: Part): Finding[] {
 function byNumber(has: Part, asked: Part): Finding[] {
   const [mine, wanted] = [wordFact(has, 'partNumber'), wordFact(asked, 'partNumber')];
   if (wanted === null || mine === wanted || polarised(has) !== 'yes') return [];
-  return [finding('check', mine === null ? 'not-stated' : 'differs', { fact: 'partNumber', has: mine ?? '', asked: wanted }, 'partNumber')];
+  return [
+    finding(
+      'check',
+      mine === null ? 'not-stated' : 'differs',
+      { fact: 'partNumber', has: mine ?? '', asked: wanted },
+      'partNumber',
+    ),
+  ];
 }

@@ -14,10 +14,22 @@ export function compareFact({ key, rule, matters }: FactRule, has: Part, asked: 
   if (rule === 'variant') return variantFindings(has, asked, matters);
   const [mine, wanted] = [has.facts[key], asked.facts[key]];
   if (rule === 'told' && Boolean(mine) !== Boolean(wanted))
-    return [finding('missing', 'differs', { fact: key, has: mine ? factText(mine) : '', asked: wanted ? factText(wanted) : 'none' }, key)];
+    return [
+      finding(
+        'missing',
+        'differs',
+        { fact: key, has: mine ? factText(mine) : '', asked: wanted ? factText(wanted) : 'none' },
+        key,
+      ),
+    ];
   if (!wanted) return mine && matters ? [finding('check', 'not-asked', { fact: key, has: factText(mine) }, key)] : [];
   if (!mine && key === 'technology' && goesWithoutSaying(wanted, has)) return [];
-  if (!mine) return [rule === 'safety' && asked.kind !== 'fuse' ? finding('missing', 'safety', { fact: key, asked: factText(wanted) }, key) : silent(key, wanted, has)];
+  if (!mine)
+    return [
+      rule === 'safety' && asked.kind !== 'fuse'
+        ? finding('missing', 'safety', { fact: key, asked: factText(wanted) }, key)
+        : silent(key, wanted, has),
+    ];
   const level = sameFact(key, mine, wanted) ? 'exact' : LEVEL_OF[rule](key, has, asked, mine, wanted);
   const softened = level === 'exact' && (mine.origin === 'assumed' || wanted.origin === 'assumed') ? 'serves' : level;
   const args = { fact: key.startsWith('tolerance') ? 'tolerance' : key, has: factText(mine), asked: factText(wanted) };
@@ -40,10 +52,12 @@ const LEVEL_OF: Readonly<Record<FactRule['rule'], Level>> = {
   near: (_key, _has, _asked, mine, wanted) => (isNear(fact(mine), fact(wanted)) ? 'check' : 'missing'),
   variant: () => 'check',
   judge: () => 'check',
-  'at-least': (_key, _has, _asked, mine, wanted) => (number(mine) !== null && compare(fact(mine), fact(wanted)) > 0 ? 'serves' : 'missing'),
+  'at-least': (_key, _has, _asked, mine, wanted) =>
+    number(mine) !== null && compare(fact(mine), fact(wanted)) > 0 ? 'serves' : 'missing',
   'at-most': (key, has, asked) => atMost(key, has, asked),
   dielectric: (_key, _has, _asked, mine, wanted) => dielectricLevel(mine.value, wanted.value),
-  package: (_key, _has, _asked, mine, wanted) => ({ same: 'exact', similar: 'check', differs: 'missing' } as const)[fit(mine.value, wanted.value)],
+  package: (_key, _has, _asked, mine, wanted) =>
+    ({ same: 'exact', similar: 'check', differs: 'missing' } as const)[fit(mine.value, wanted.value)],
   safety: (_key, _has, _asked, mine, wanted) => (standsForSafety(mine.value, wanted.value) ? 'check' : 'missing'),
 };
 
@@ -99,7 +113,8 @@ function silent(key: FactKey, wanted: Fact, has: Part): Finding {
   const size = wordFact(has, 'package');
   const usual = key === 'power' && has.kind === 'resistor' && size !== null ? USUAL_CHIP_POWER[size] : undefined;
   const args = { fact: key.startsWith('tolerance') ? 'tolerance' : key, asked: factText(wanted) };
-  if (usual && size && compare(decimal(usual), fact(wanted)) >= 0) return finding('serves', 'usual', { ...args, package: size }, key);
+  if (usual && size && compare(decimal(usual), fact(wanted)) >= 0)
+    return finding('serves', 'usual', { ...args, package: size }, key);
   return finding('check', 'not-stated', args, key);
 }
 
@@ -111,7 +126,16 @@ function goesWithoutSaying(wanted: Fact, has: Part): boolean {
 }
 
 const COARSE: Readonly<Record<string, string>> = {
-  'M1.6': '0.35', M2: '0.4', 'M2.5': '0.45', M3: '0.5', 'M3.5': '0.6', M4: '0.7', M5: '0.8', M6: '1', M8: '1.25', M10: '1.5',
+  'M1.6': '0.35',
+  M2: '0.4',
+  'M2.5': '0.45',
+  M3: '0.5',
+  'M3.5': '0.6',
+  M4: '0.7',
+  M5: '0.8',
+  M6: '1',
+  M8: '1.25',
+  M10: '1.5',
 };
 
 /** No pitch written means the coarse one: `M3x0.5` → `M3` (ISO 261). */

@@ -5,9 +5,12 @@ export type Fit = 'same' | 'similar' | 'differs';
 const bare = (name: string): string => name.toUpperCase().replaceAll(/[\s_-]/g, '');
 const GROUP = new Map(SAME_OUTLINE.flatMap((names, group) => names.map((name): [string, string] => [bare(name), `=${group}`])));
 const groupOf = (name: string): string => GROUP.get(bare(name)) ?? bare(name);
-const SIMILAR = new Set(SIMILAR_OUTLINE.flatMap((names) => names.flatMap((a) => names.map((b) => `${groupOf(a)}/${groupOf(b)}`))));
+const SIMILAR = new Set(
+  SIMILAR_OUTLINE.flatMap((names) => names.flatMap((a) => names.map((b) => `${groupOf(a)}/${groupOf(b)}`))),
+);
 
-const CHIP = /^(?:008004|01005|015015|0[12346][0-9]{2}|0[58]0[458]|1008|1111|12[01][0568]|18(?:06|08|12|25)|2010|22(?:11|20|25)|25(?:12|20)|2816|3640)$/;
+const CHIP =
+  /^(?:008004|01005|015015|0[12346][0-9]{2}|0[58]0[458]|1008|1111|12[01][0568]|18(?:06|08|12|25)|2010|22(?:11|20|25)|25(?:12|20)|2816|3640)$/;
 const AXIAL = /^(?:DIN|AXIAL|D?IN0)/i;
 
 /** A chip size such as `0603`: a ceramic or thick-film body, never a tantalum case (`EIA-3216` is not `1206`). */

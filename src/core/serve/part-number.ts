@@ -1,7 +1,8 @@
 export type NameFit = 'same' | 'packing' | 'base' | 'differs';
 
 /** Suffixes that say how the parts are packed or that they are free of lead, not what they are (from memory of makers' sheets). */
-const PACKING = /(?:[-/]?(?:T\/R|TR|TRL|REEL7?|REEL|TAPE|BULK|RL|TRPBF|PBF|NOPB|CT|TUBE)|#(?:TR)?PBF|\/NOPB|-7-F|-13-F|,\d{3}|\+T?)$/;
+const PACKING =
+  /(?:[-/]?(?:T\/R|TR|TRL|REEL7?|REEL|TAPE|BULK|RL|TRPBF|PBF|NOPB|CT|TUBE)|#(?:TR)?PBF|\/NOPB|-7-F|-13-F|,\d{3}|\+T?)$/;
 const LOGIC_MAKER = /^(?:SN|MM|MC|HD|CD|TC|DM|M)(?=(?:54|74)[A-Z]*\d)/;
 /** Numbers that name a type, not one orderable part: `BC547B`, `2N3904`, `LM358`, `74HC595`, `AMS1117-3.3`. */
 const TYPE_NAME = /^(?:[1-3]N|2S[A-D]|74[A-Z]{0,4}|[A-Z]{0,5})\d{2,5}[A-Z]?(?:-\d{1,2}(?:\.\d)?)?$/;

@@ -5,7 +5,15 @@ import { decimal } from '#core/quantity/decimal.ts';
 import { serve } from './serve.ts';
 import type { Verdict } from './verdict.ts';
 
-const UNITS: Readonly<Record<string, string>> = { voltage: 'V', power: 'W', current: 'A', pins: 'count', pitch: 'm', length: 'm', 'load-capacitance': 'F' };
+const UNITS: Readonly<Record<string, string>> = {
+  voltage: 'V',
+  power: 'W',
+  current: 'A',
+  pins: 'count',
+  pitch: 'm',
+  length: 'm',
+  'load-capacitance': 'F',
+};
 const VALUE_UNIT: Partial<Record<Kind, string>> = { capacitor: 'F', inductor: 'H', crystal: 'Hz', zener: 'V' };
 type Given = Partial<Record<FactKey | 'tolerance', string | number>>;
 
@@ -15,8 +23,10 @@ function part(kind: Kind, given: Given, origin: Origin = 'stated'): Part {
     facts[key] = { key, value: unit === null ? String(value) : decimal(value), unit, origin };
   };
   for (const [key, value] of Object.entries(given)) {
-    if (key === 'tolerance') { put('tolerance-low', value, 'fraction'); put('tolerance-high', value, 'fraction'); }
-    else if (key === 'value') put('value', value, VALUE_UNIT[kind] ?? 'ohm');
+    if (key === 'tolerance') {
+      put('tolerance-low', value, 'fraction');
+      put('tolerance-high', value, 'fraction');
+    } else if (key === 'value') put('value', value, VALUE_UNIT[kind] ?? 'ohm');
     else put(key as FactKey, value, UNITS[key] ?? null); // as: keys of Given but 'tolerance'
   }
   return { kind, facts, text: '' };
@@ -38,8 +48,18 @@ const line = C({ value: '100e-9', package: '0603', voltage: 25, dielectric: 'X7R
 
 rule('a resistor is exact when all that is stated is equal, and a better one serves', [
   [R({ value: 4700, package: '0805', tolerance: 0.01 }), R({ value: 4700, package: '0805', tolerance: 0.01 }), 'exact', 'equal'],
-  [R({ value: 4700, package: '0805', tolerance: 0.01 }), R({ value: 4700, package: '0805', tolerance: 0.05 }), 'serves', 'tighter'],
-  [R({ value: 4700, package: '0805', tolerance: 0.05 }), R({ value: 4700, package: '0805', tolerance: 0.01 }), 'missing', 'looser'],
+  [
+    R({ value: 4700, package: '0805', tolerance: 0.01 }),
+    R({ value: 4700, package: '0805', tolerance: 0.05 }),
+    'serves',
+    'tighter',
+  ],
+  [
+    R({ value: 4700, package: '0805', tolerance: 0.05 }),
+    R({ value: 4700, package: '0805', tolerance: 0.01 }),
+    'missing',
+    'looser',
+  ],
   [R({ value: 4700, package: '0805' }), R({ value: 4700, package: '0805', tolerance: 0.01 }), 'check', 'tolerance not stated'],
   [R({ value: 4700, package: '0805', tolerance: 0.01 }), R({ value: 4700, package: '0805' }), 'exact', 'more said than asked'],
   [R({ value: 4700, package: '0603' }), R({ value: 4700, package: '0805' }), 'missing', 'another size'],
@@ -70,26 +90,66 @@ rule('a line that names no voltage is served by a usual one; a low or unknown on
 ]);
 
 rule('a polarised part never answers a ceramic line, and is looked at where the line is silent', [
-  [C({ value: '10e-6', package: 'EIA-3216', voltage: 16, technology: 'tantalum' }), C({ value: '10e-6', package: '1206', voltage: 16 }), 'missing', 'tantalum case'],
-  [C({ value: '10e-6', voltage: 50, technology: 'electrolytic' }), C({ value: '10e-6', voltage: 16, technology: 'ceramic' }), 'missing', 'electrolytic'],
+  [
+    C({ value: '10e-6', package: 'EIA-3216', voltage: 16, technology: 'tantalum' }),
+    C({ value: '10e-6', package: '1206', voltage: 16 }),
+    'missing',
+    'tantalum case',
+  ],
+  [
+    C({ value: '10e-6', voltage: 50, technology: 'electrolytic' }),
+    C({ value: '10e-6', voltage: 16, technology: 'ceramic' }),
+    'missing',
+    'electrolytic',
+  ],
   [C({ value: '10e-6', voltage: 50, technology: 'electrolytic' }), C({ value: '10e-6', voltage: 16 }), 'check', 'line is silent'],
-  [C({ value: '10e-6', voltage: 25, technology: 'electrolytic' }), C({ value: '10e-6', voltage: 16, technology: 'electrolytic' }), 'serves', 'more volts'],
-  [C({ value: '10e-6', voltage: 25, technology: 'electrolytic' }), C({ value: '10e-6', technology: 'electrolytic' }), 'check', 'voltage of an electrolytic is open'],
+  [
+    C({ value: '10e-6', voltage: 25, technology: 'electrolytic' }),
+    C({ value: '10e-6', voltage: 16, technology: 'electrolytic' }),
+    'serves',
+    'more volts',
+  ],
+  [
+    C({ value: '10e-6', voltage: 25, technology: 'electrolytic' }),
+    C({ value: '10e-6', technology: 'electrolytic' }),
+    'check',
+    'voltage of an electrolytic is open',
+  ],
 ]);
 
 const x2 = C({ value: '100e-9', safety: 'X2', voltage: 275, 'voltage-kind': 'ac', pitch: '15e-3' });
 rule('interference-suppression capacitors are never swapped by rule', [
   [x2, x2, 'exact', 'all stated and equal'],
   [C({ value: '100e-9', voltage: 630, pitch: '15e-3' }), x2, 'missing', 'plain film'],
-  [C({ value: '100e-9', safety: 'X2', voltage: 310, 'voltage-kind': 'ac', pitch: '15e-3' }), x2, 'check', 'more volts, still by hand'],
-  [C({ value: '100e-9', safety: 'Y2', voltage: 275, 'voltage-kind': 'ac', pitch: '15e-3' }), x2, 'check', 'Y2 may stand for X2, by hand'],
+  [
+    C({ value: '100e-9', safety: 'X2', voltage: 310, 'voltage-kind': 'ac', pitch: '15e-3' }),
+    x2,
+    'check',
+    'more volts, still by hand',
+  ],
+  [
+    C({ value: '100e-9', safety: 'Y2', voltage: 275, 'voltage-kind': 'ac', pitch: '15e-3' }),
+    x2,
+    'check',
+    'Y2 may stand for X2, by hand',
+  ],
   [x2, C({ value: '100e-9', safety: 'Y2', voltage: 275, 'voltage-kind': 'ac', pitch: '15e-3' }), 'missing', 'X2 never for Y2'],
   [x2, C({ value: '100e-9', voltage: 250, pitch: '15e-3' }), 'check', 'the line asks for no X2'],
 ]);
 
 rule('a fuse or a cell is matched by its number only', [
-  [part('fuse', { current: 1, safety: 'T', package: '5x20' }), part('fuse', { current: 1, safety: 'T', package: '5x20' }), 'check', 'alike, by hand'],
-  [part('fuse', { current: 1, safety: 'F', package: '5x20' }), part('fuse', { current: 1, safety: 'T', package: '5x20' }), 'missing', 'another characteristic'],
+  [
+    part('fuse', { current: 1, safety: 'T', package: '5x20' }),
+    part('fuse', { current: 1, safety: 'T', package: '5x20' }),
+    'check',
+    'alike, by hand',
+  ],
+  [
+    part('fuse', { current: 1, safety: 'F', package: '5x20' }),
+    part('fuse', { current: 1, safety: 'T', package: '5x20' }),
+    'missing',
+    'another characteristic',
+  ],
   [part('battery', { partNumber: 'CR2032' }), part('battery', { partNumber: 'cr2032' }), 'exact', 'the same cell'],
   [part('battery', { partNumber: 'LIR2032' }), part('battery', { partNumber: 'CR2032' }), 'missing', 'another chemistry'],
 ]);
@@ -111,28 +171,77 @@ rule('what has a name is matched by its name', [
 ]);
 
 rule('names of one outline are one; look-alikes are looked at', [
-  [part('transistor', { partNumber: 'MMBT3904', package: 'TO-236AB' }), part('transistor', { partNumber: 'MMBT3904', package: 'SOT-23' }), 'exact', 'TO-236AB is SOT-23'],
-  [part('transistor', { partNumber: 'MMBT3904', package: 'SC-59' }), part('transistor', { partNumber: 'MMBT3904', package: 'SOT-23' }), 'check', 'SC-59 is not'],
-  [part('diode', { partNumber: 'SS14', package: 'DO-214AA' }), part('diode', { partNumber: 'SS14', package: 'DO-214AC' }), 'missing', 'SMB is not SMA'],
+  [
+    part('transistor', { partNumber: 'MMBT3904', package: 'TO-236AB' }),
+    part('transistor', { partNumber: 'MMBT3904', package: 'SOT-23' }),
+    'exact',
+    'TO-236AB is SOT-23',
+  ],
+  [
+    part('transistor', { partNumber: 'MMBT3904', package: 'SC-59' }),
+    part('transistor', { partNumber: 'MMBT3904', package: 'SOT-23' }),
+    'check',
+    'SC-59 is not',
+  ],
+  [
+    part('diode', { partNumber: 'SS14', package: 'DO-214AA' }),
+    part('diode', { partNumber: 'SS14', package: 'DO-214AC' }),
+    'missing',
+    'SMB is not SMA',
+  ],
 ]);
 
-const decoded = part('capacitor', { value: '100e-9', package: '0603', voltage: 50, dielectric: 'X7R', technology: 'ceramic', partNumber: 'GRM188R71H104KA93D' }, 'decoded');
+const decoded = part(
+  'capacitor',
+  { value: '100e-9', package: '0603', voltage: 50, dielectric: 'X7R', technology: 'ceramic', partNumber: 'GRM188R71H104KA93D' },
+  'decoded',
+);
 rule('what a dielectric or a size says already is not asked again', [
   [C({ value: '100e-9', package: '0603', voltage: 50, dielectric: 'X7R' }), decoded, 'serves', 'ceramic goes without saying'],
-  [R({ value: 1000, package: '0603' }), part('resistor', { value: 1000, package: '0603', technology: 'thick-film' }, 'decoded'), 'exact', 'thick film'],
-  [part('regulator', { partNumber: 'AMS1117-3.3' }), part('regulator', { partNumber: 'AMS1117-3.3', package: 'SOT-223' }), 'check', 'a type made in several packages'],
+  [
+    R({ value: 1000, package: '0603' }),
+    part('resistor', { value: 1000, package: '0603', technology: 'thick-film' }, 'decoded'),
+    'exact',
+    'thick film',
+  ],
+  [
+    part('regulator', { partNumber: 'AMS1117-3.3' }),
+    part('regulator', { partNumber: 'AMS1117-3.3', package: 'SOT-223' }),
+    'check',
+    'a type made in several packages',
+  ],
 ]);
 
 rule('another maker of a generic part serves; of a coil, a person looks', [
-  [R({ value: 1000, package: '0603', partNumber: 'AB0603-1K', tolerance: 0.01 }), R({ value: 1000, package: '0603', partNumber: 'XY0603FT1K', tolerance: 0.01 }), 'serves', 'resistor'],
-  [part('inductor', { value: '10e-6', partNumber: 'A1' }), part('inductor', { value: '10e-6', partNumber: 'B2' }), 'check', 'inductor'],
+  [
+    R({ value: 1000, package: '0603', partNumber: 'AB0603-1K', tolerance: 0.01 }),
+    R({ value: 1000, package: '0603', partNumber: 'XY0603FT1K', tolerance: 0.01 }),
+    'serves',
+    'resistor',
+  ],
+  [
+    part('inductor', { value: '10e-6', partNumber: 'A1' }),
+    part('inductor', { value: '10e-6', partNumber: 'B2' }),
+    'check',
+    'inductor',
+  ],
 ]);
 
 rule('a screw is told by thread and length, a header by pins and pitch', [
-  [part('screw', { thread: 'M3x0.5', length: '8e-3', head: 'pan' }), part('screw', { thread: 'M3', length: '8e-3', head: 'pan' }), 'exact', 'coarse pitch'],
+  [
+    part('screw', { thread: 'M3x0.5', length: '8e-3', head: 'pan' }),
+    part('screw', { thread: 'M3', length: '8e-3', head: 'pan' }),
+    'exact',
+    'coarse pitch',
+  ],
   [part('screw', { thread: 'M3', length: '10e-3' }), part('screw', { thread: 'M3', length: '8e-3' }), 'missing', 'longer'],
   [part('header', { pins: 4, pitch: '2.54e-3' }), part('header', { pins: 4, pitch: '2.5e-3' }), 'missing', '2.50 is not 2.54'],
-  [part('crystal', { value: 16e6, 'load-capacitance': '18e-12' }), part('crystal', { value: 16e6, 'load-capacitance': '12e-12' }), 'missing', 'another load'],
+  [
+    part('crystal', { value: 16e6, 'load-capacitance': '18e-12' }),
+    part('crystal', { value: 16e6, 'load-capacitance': '12e-12' }),
+    'missing',
+    'another load',
+  ],
 ]);
 
 void test('an assumed fact is never exact', () => {
@@ -144,7 +253,10 @@ void test('±0.25 pF and ±5 % are compared by what they come to', () => {
   const absolute = (value: string): Part => {
     const fact = (key: 'tolerance-low' | 'tolerance-high'): Fact => ({ key, value: decimal(value), unit: 'F', origin: 'stated' });
     const base = C({ value: '10e-12', package: '0603', voltage: 50 });
-    return { ...base, facts: { ...base.facts, 'tolerance-low': fact('tolerance-low'), 'tolerance-high': fact('tolerance-high') } };
+    return {
+      ...base,
+      facts: { ...base.facts, 'tolerance-low': fact('tolerance-low'), 'tolerance-high': fact('tolerance-high') },
+    };
   };
   const asked = C({ value: '10e-12', package: '0603', voltage: 50, tolerance: 0.05 });
   assert.equal(serve(absolute('0.25e-12'), asked).verdict, 'serves');

@@ -20,8 +20,14 @@ export function serve(has: Part, asked: Part): Answer {
   const rules = RULES[kind];
   const facts = rules.facts.flatMap((rule) => compareFact(rule, has, asked));
   const found = kind === 'capacitor' ? [...facts, ...capacitorFindings(has, asked)] : facts;
-  if (number === 'same') return answer([finding('exact', 'part-number', { value: wordFact(asked, 'partNumber') ?? '' }), ...underSameNumber(found, asked), ...onBoard(has, asked)]);
-  if (!alike(rules, found, number, has, asked)) return answer([...found.filter(({ level }) => level === 'missing'), finding('missing', 'nothing-like-it')]);
+  if (number === 'same')
+    return answer([
+      finding('exact', 'part-number', { value: wordFact(asked, 'partNumber') ?? '' }),
+      ...underSameNumber(found, asked),
+      ...onBoard(has, asked),
+    ]);
+  if (!alike(rules, found, number, has, asked))
+    return answer([...found.filter(({ level }) => level === 'missing'), finding('missing', 'nothing-like-it')]);
   return answer([...found, ...numberFindings(rules, has, asked, number), ...unnamed(rules, found, asked)]);
 }
 
@@ -95,6 +101,8 @@ function unnamed(rules: KindRules, found: readonly Finding[], asked: Part): Find
   if (rules.unnamed === 'safety') return [finding('check', 'safety', { fact: 'partNumber' })];
   if (rules.unnamed !== null) return [finding('check', 'described')];
   const guarded = found.some(({ fact, because }) => fact === 'safety' && because.code === 'same');
-  const open = found.some(({ level, fact }) => level !== 'exact' && fact !== 'partNumber' && fact !== 'tolerance-low' && fact !== 'tolerance-high');
+  const open = found.some(
+    ({ level, fact }) => level !== 'exact' && fact !== 'partNumber' && fact !== 'tolerance-low' && fact !== 'tolerance-high',
+  );
   return guarded && open ? [finding('check', 'safety', { fact: 'safety' })] : [];
 }

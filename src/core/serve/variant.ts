@@ -36,7 +36,8 @@ export function variantFindings(has: Part, asked: Part, matters: boolean): Findi
   if (mine.length === 0 && wanted.length === 0) return [];
   const [more, less] = [mine.filter((word) => !wanted.includes(word)), wanted.filter((word) => !mine.includes(word))];
   if (more.length === 0 && less.length === 0) return [finding('exact', 'same', args, 'variant')];
-  if (less.length === 0) return matters ? [finding('check', 'not-asked', { fact: 'variant', has: more.join(' ') }, 'variant')] : [];
+  if (less.length === 0)
+    return matters ? [finding('check', 'not-asked', { fact: 'variant', has: more.join(' ') }, 'variant')] : [];
   if (more.length === 0) return [finding('check', 'not-stated', { fact: 'variant', asked: less.join(' ') }, 'variant')];
   return [finding('check', 'differs', args, 'variant')];
 }
@@ -78,6 +79,8 @@ export function alikeVariant(has: string, asked: string): boolean {
 
 /** Do the words say a measure, so that they tell the part and not only its sort? */
 export function measured(part: Part): boolean {
-  const numbers = (['pins', 'pitch', 'length', 'diameter', 'value', 'package'] as const).some((key) => part.facts[key] !== undefined);
+  const numbers = (['pins', 'pitch', 'length', 'diameter', 'value', 'package'] as const).some(
+    (key) => part.facts[key] !== undefined,
+  );
   return numbers || wordsOf(part).some((word) => /\d/.test(word)) || wordsOf(part).length > 2;
 }

@@ -31,7 +31,8 @@ export type BecauseCode =
   | 'astray' // {bag}
   | 'short' // {free, need}
   | 'promised' // {build}
-  | 'not-fitted' | 'not-a-part';
+  | 'not-fitted'
+  | 'not-a-part';
 
 export interface Because {
   readonly code: BecauseCode;

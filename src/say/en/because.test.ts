@@ -4,7 +4,10 @@ import { sayBecause } from './because.ts';
 
 void test('facts are called by names that fit an English sentence', () => {
   assert.equal(sayBecause({ code: 'same', args: { fact: 'pins', has: '6' } }), 'the number of pins is the same (6)');
-  assert.equal(sayBecause({ code: 'differs', args: { fact: 'variant', has: 'pg9', asked: 'pg7' } }), 'the description differs (bag: pg9, asked: pg7)');
+  assert.equal(
+    sayBecause({ code: 'differs', args: { fact: 'variant', has: 'pg9', asked: 'pg7' } }),
+    'the description differs (bag: pg9, asked: pg7)',
+  );
   assert.equal(
     sayBecause({ code: 'nearest', args: { bag: 7, fact: 'polarised', has: 'yes', asked: 'no' } }),
     'the nearest is bag 7 (polarity: polarised, asked: not polarised)',
@@ -13,6 +16,9 @@ void test('facts are called by names that fit an English sentence', () => {
     sayBecause({ code: 'differs', args: { fact: 'voltage-kind', has: 'none', asked: 'ac' } }),
     'the kind of voltage differs (bag: not stated, asked: AC)',
   );
-  assert.equal(sayBecause({ code: 'not-stated', args: { fact: 'variant', asked: 'shielded' } }), 'the bag does not say “shielded”');
+  assert.equal(
+    sayBecause({ code: 'not-stated', args: { fact: 'variant', asked: 'shielded' } }),
+    'the bag does not say “shielded”',
+  );
   assert.equal(sayBecause({ code: 'not-asked', args: { fact: 'variant', has: 'tall' } }), 'the line does not ask for “tall”');
 });

@@ -13,19 +13,35 @@ const SENTENCES = {
   below: (a) => `the ${fact(a)} falls short (bag: ${of(a, 'has')}, asked: ${of(a, 'asked')})`,
   differs: (a) => `the ${fact(a)} differs (bag: ${of(a, 'has')}, asked: ${of(a, 'asked')})`,
   'not-stated': (a) =>
-    a['fact'] === 'variant' ? `the bag does not say “${a['asked']}”` : (a['asked'] === '' ? `neither line nor bag says the ${fact(a)}` : `the bag does not say its ${fact(a)} (asked: ${a['asked']})`),
-  'not-asked': (a) => a['fact'] === 'variant' ? `the line does not ask for “${a['has']}”` : `the line does not say which ${fact(a)}; the bag has ${a['has']}`,
+    a['fact'] === 'variant'
+      ? `the bag does not say “${a['asked']}”`
+      : a['asked'] === ''
+        ? `neither line nor bag says the ${fact(a)}`
+        : `the bag does not say its ${fact(a)} (asked: ${a['asked']})`,
+  'not-asked': (a) =>
+    a['fact'] === 'variant'
+      ? `the line does not ask for “${a['has']}”`
+      : `the line does not say which ${fact(a)}; the bag has ${a['has']}`,
   'part-number': (a) => `the same part number (${a['value']})`,
   packing: (a) => `the part numbers differ in their packing only, it seems (${a['has']} for ${a['asked']})`,
-  'base-name': (a) => `one part number is the head of the other (${a['has']} for ${a['asked']}); the rest may mean another version`,
-  'made-alike': (a) => (a['has'] === '' ? `the bag has no part number, but the facts agree (asked: ${a['asked']})` : `another maker's number with the same facts (${a['has']} for ${a['asked']})`),
+  'base-name': (a) =>
+    `one part number is the head of the other (${a['has']} for ${a['asked']}); the rest may mean another version`,
+  'made-alike': (a) =>
+    a['has'] === ''
+      ? `the bag has no part number, but the facts agree (asked: ${a['asked']})`
+      : `another maker's number with the same facts (${a['has']} for ${a['asked']})`,
   usual: (a) => `the bag does not say its ${fact(a)}, but size ${a['package']} usually stands ${a['asked']}`,
   similar: (a) => `the packages look alike but are not the same (${a['has']} for ${a['asked']})`,
   described: () => 'told by words only, without a part number',
-  safety: (a) => (a['asked'] ? `a part for safety is never swapped by rule (${fact(a)}: the bag has ${of(a, 'has')}, asked is ${of(a, 'asked')})` : 'a part for safety is never swapped by rule'),
-  polarised: (a) => `a polarised part is no answer for one that is not, nor the other way round (bag: ${polarity(a['has'])}, line: ${polarity(a['asked'])})`,
+  safety: (a) =>
+    a['asked']
+      ? `a part for safety is never swapped by rule (${fact(a)}: the bag has ${of(a, 'has')}, asked is ${of(a, 'asked')})`
+      : 'a part for safety is never swapped by rule',
+  polarised: (a) =>
+    `a polarised part is no answer for one that is not, nor the other way round (bag: ${polarity(a['has'])}, line: ${polarity(a['asked'])})`,
   doubt: (a) => `it was read with a doubt about the ${fact({ fact: a['field'] ?? '' })}${a['text'] ? `: ${a['text']}` : ''}`,
-  'quantity-not-refs': (a) => `the quantity is ${a['quantity']}, but the line names ${count(a['refs'], 'ref')}; ${a['need']} a board ${a['need'] === 1 ? 'is' : 'are'} counted`,
+  'quantity-not-refs': (a) =>
+    `the quantity is ${a['quantity']}, but the line names ${count(a['refs'], 'ref')}; ${a['need']} a board ${a['need'] === 1 ? 'is' : 'are'} counted`,
   alternate: (a) => `the line names it as an alternate (${a['text']})`,
   'second-hand': (a) => SECOND_HAND[String(a['state'])] ?? `the bag is marked: ${a['state']}`,
   estimate: (a) => `how many there are is an estimate: ${a['sure']} sure of ${a['onHand']}`,
@@ -49,7 +65,9 @@ export function sayAgainst(args: Args): string {
 }
 
 const SECOND_HAND: Readonly<Record<string, string>> = {
-  salvaged: 'the bag holds salvaged parts', mixed: 'the bag holds several lots mixed', expired: 'the bag is past its date',
+  salvaged: 'the bag holds salvaged parts',
+  mixed: 'the bag holds several lots mixed',
+  expired: 'the bag is past its date',
 };
 
 function polarity(value: string | number | undefined): string {

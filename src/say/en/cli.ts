@@ -81,7 +81,8 @@ const CLI = {
   'nothing-found': ({ words }: { words: string }) => `No bag answers '${words}'.`,
   'set-aside': ({ bag, state, before }: { bag: number; state: string; before: string }) =>
     `Bag ${bag} is ${state} now (was ${before}).`,
-  undone: ({ kind, bags }: { kind: string; bags: string }) => `Taken back: ${deedName(kind)}.${bags ? ` ${bags.includes(', ') ? 'Bags' : 'Bag'} ${bags}.` : ''}`,
+  undone: ({ kind, bags }: { kind: string; bags: string }) =>
+    `Taken back: ${deedName(kind)}.${bags ? ` ${bags.includes(', ') ? 'Bags' : 'Bag'} ${bags}.` : ''}`,
   'bag-head': ({
     bag,
     code,

@@ -3,7 +3,12 @@ import { test } from 'node:test';
 import { z } from 'zod';
 import { sayWanted } from './wanted.ts';
 
-const SHAPE = z.strictObject({ id: z.guid(), bag: z.int().positive(), name: z.string().min(1), kind: z.enum(['picked', 'counted']) });
+const SHAPE = z.strictObject({
+  id: z.guid(),
+  bag: z.int().positive(),
+  name: z.string().min(1),
+  kind: z.enum(['picked', 'counted']),
+});
 const FIT = { id: '3f0c2e1a-0000-4000-8000-000000000000', bag: 1, name: 'x', kind: 'picked' };
 
 void test('what does not fit is told by what is wanted, in plain words', () => {

@@ -36,7 +36,8 @@ export function sayWanted(issue: Issue): string {
   if (issue.code === 'invalid_type') return TYPES[String(issue.expected)] ?? String(issue.expected);
   if (issue.code === 'invalid_format') return FORMATS[String(issue.format)] ?? `written as ${String(issue.format)}`;
   if (issue.code === 'invalid_value') return `one of ${(issue.values ?? []).join(', ')}`;
-  if (issue.code === 'too_small') return `${issue.inclusive === false ? 'more than' : 'at least'} ${amount(issue, issue.minimum)}`;
+  if (issue.code === 'too_small')
+    return `${issue.inclusive === false ? 'more than' : 'at least'} ${amount(issue, issue.minimum)}`;
   if (issue.code === 'too_big') return `${issue.inclusive === false ? 'less than' : 'at most'} ${amount(issue, issue.maximum)}`;
   if (issue.code === 'unrecognized_keys') return `without '${(issue.keys ?? []).join("', '")}', which is not known here`;
   return issue.message;

@@ -19,8 +19,12 @@ export function FoundTable({ found, words }: { readonly found: readonly FoundBag
             <th scope="col">{columns.why}</th>
             <th scope="col">{columns.code}</th>
             <th scope="col">{columns.box}</th>
-            <th scope="col" className="n">{columns.onHand}</th>
-            <th scope="col" className="n">{columns.free}</th>
+            <th scope="col" className="n">
+              {columns.onHand}
+            </th>
+            <th scope="col" className="n">
+              {columns.free}
+            </th>
           </tr>
         </thead>
         {groupsOf(found).map((group) => (
