@@ -1,5 +1,4 @@
 import { z } from '@hono/zod-openapi';
-import type { Bag } from '#core/stock/stock.ts';
 
 const bagFields = {
   bag: z.int().openapi({ example: 12 }),
@@ -54,40 +53,3 @@ export const FoundBag = z
   })
   .openapi('FoundBag');
 export type FoundBag = z.infer<typeof FoundBag>;
-
-/** A bag as it crosses the wire. */
-export function bagView(bag: Bag): BagView {
-  const { number, box, place, code, part, holder, unit, state, onHand, sure, reserved, oldest, toCount } = bag;
-  const free = sure - reserved;
-  return {
-    bag: number,
-    box,
-    place,
-    code,
-    text: part.text,
-    kind: part.kind,
-    holder,
-    unit,
-    state,
-    onHand,
-    sure,
-    reserved,
-    free,
-    oldest,
-    toCount,
-  };
-}
-
-/** A bag that a search found, with why. */
-export function foundBag({
-  bag,
-  full,
-  why,
-}: {
-  readonly bag: Bag;
-  readonly full: boolean;
-  readonly why: readonly string[];
-}): FoundBag {
-  const { number, box, code, part, onHand, sure, reserved } = bag;
-  return { bag: number, box, code, text: part.text, onHand, free: sure - reserved, full, why: [...why] };
-}

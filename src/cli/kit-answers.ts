@@ -1,5 +1,6 @@
 import type { ShownBuild } from '#actions/shown-build.ts';
-import { kitAnswer, otherBuild, plannedKit, type KitAnswer } from '#api/kits.ts';
+import { kitAnswer, otherBuild, plannedKit } from '#api/kit-answers.ts';
+import type { KitAnswer } from '#api/kits.ts';
 import { sayBecause } from '#say/en/because.ts';
 import { cliText } from '#say/en/cli.ts';
 import { LINE_COLUMNS, ROUTE_COLUMNS, toldLines } from './kit-tables.ts';

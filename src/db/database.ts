@@ -4,7 +4,6 @@ import type { Engine, EngineParts, Tx } from './engine.ts';
 import { followChanges } from './follow-changes.ts';
 import { homeFolder, homeTrouble } from './home.ts';
 import { migrate, refuseNewer } from './migration.ts';
-import { openPostgres } from './postgres.ts';
 import { Refused } from './refused.ts';
 import { openSqlite } from './sqlite.ts';
 import { writing } from './writing.ts';
@@ -31,7 +30,7 @@ export type LabPlace = { readonly home: string } | { readonly url: string };
 
 /** Opens a lab and brings its schema up to date. Throws `Refused` (`bad-home`, `newer-schema`, `busy`). */
 export async function openDatabase(place: LabPlace): Promise<Lab> {
-  const parts = 'url' in place ? openPostgres(place.url, join(homeFolder(), 'backups')) : opened(checkedHome(place.home));
+  const parts = 'url' in place ? await postgresAt(place.url) : opened(checkedHome(place.home));
   try {
     await migrate(parts);
   } catch (error) {
@@ -42,6 +41,12 @@ export async function openDatabase(place: LabPlace): Promise<Lab> {
 }
 
 function opened(home: string): EngineParts {
+/** Its driver is loaded only where it is used: most labs are SQLite. */
+async function postgresAt(url: string): Promise<EngineParts> {
+  const { openPostgres } = await import('./postgres.ts');
+  return openPostgres(url, join(homeFolder(), 'backups'));
+}
+
   try {
     return openSqlite(home);
   } catch (error) {
@@ -59,8 +64,7 @@ const UNUSABLE: readonly (readonly [code: RegExp, why: string])[] = [
 
 /** The world's reasons as a refusal; anything else stays what it is, a fault of ours. */
 function unusable(folder: string, error: unknown): unknown {
-  if (!(error instanceof Error)) return error;
-  const code = 'errcode' in error ? `sqlite ${Number(error.errcode) & 0xff}` : 'code' in error ? String(error.code) : '';
+  const code = codeOf(error);
   const why = UNUSABLE.find(([pattern]) => pattern.test(code))?.[1];
   return why === undefined ? error : new Refused('bad-home', { folder, why });
 }

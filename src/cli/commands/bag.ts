@@ -1,4 +1,4 @@
-import { bagView } from '#api/bags.ts';
+import { bagView } from '#api/bag-answers.ts';
 import { readBagHistory, type BagEntry } from '#db/history.ts';
 import { readBag } from '#db/read-stock.ts';
 import { cliText } from '#say/en/cli.ts';

@@ -1,6 +1,7 @@
 import { findBags } from '#actions/find-bags.ts';
 import { followStock } from '#actions/follow-stock.ts';
-import { foundBag, type FoundBag } from '#api/bags.ts';
+import { foundBag } from '#api/bag-answers.ts';
+import type { FoundBag } from '#api/bags.ts';
 import { cliText } from '#say/en/cli.ts';
 import { defineCommand, ENDED, JSON_OPTION, refused, wrongUsage } from '../command.ts';
 import { withLab } from '../lab.ts';

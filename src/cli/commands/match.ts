@@ -1,6 +1,6 @@
 import { followStock } from '#actions/follow-stock.ts';
 import { planBom } from '#actions/plan-bom.ts';
-import { lineAnswer } from '#api/kits.ts';
+import { lineAnswer } from '#api/kit-answers.ts';
 import { sayBecause } from '#say/en/because.ts';
 import { cliText } from '#say/en/cli.ts';
 import { oneWord } from '../bag-words.ts';

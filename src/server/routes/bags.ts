@@ -1,6 +1,7 @@
 import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
 import { findBags } from '#actions/find-bags.ts';
-import { BagView, BagWithHistory, bagView, BoxView, FoundBag, foundBag } from '#api/bags.ts';
+import { bagView, foundBag } from '#api/bag-answers.ts';
+import { BagView, BagWithHistory, BoxView, FoundBag } from '#api/bags.ts';
 import { PROBLEMS } from '#api/problem.ts';
 import { readChange } from '#db/change.ts';
 import { readBagHistory } from '#db/history.ts';

@@ -15,7 +15,8 @@ import {
   plannedBag,
   ReadRowView,
 } from '#api/files.ts';
-import { KitAnswer, kitAnswer, LineAnswer, lineAnswer } from '#api/kits.ts';
+import { kitAnswer, lineAnswer } from '#api/kit-answers.ts';
+import { KitAnswer, LineAnswer } from '#api/kits.ts';
 import { PROBLEMS } from '#api/problem.ts';
 import { sayBecause } from '#say/en/because.ts';
 import { doneOf } from '../answer-act.ts';
