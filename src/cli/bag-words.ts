@@ -1,5 +1,5 @@
 import { wrongUsage, refused, type Ending } from './command.ts';
-import { readWhole } from './whole.ts';
+import { readWhole } from '#actions/whole.ts';
 import { cliText } from '#say/en/cli.ts';
 
 type BagWords =

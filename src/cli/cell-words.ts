@@ -1,6 +1,6 @@
 import type { Outcome } from '#core/stock/refusal.ts';
 import type { KitTake } from '#db/read-builds.ts';
-import { readWhole } from './whole.ts';
+import { readWhole } from '#actions/whole.ts';
 
 const CELL = /^(?:(\d{1,4})\.)?(\d{1,4})(?:\/(\d{1,9}))?=(.+)$/;
 

@@ -17,7 +17,7 @@ import type { Shown } from './kit-answers.ts';
 import { clock, who } from './lab.ts';
 import { tellDoubtedRows } from './reading-words.ts';
 import type { Terminal } from './terminal.ts';
-import { BOARDS, readWhole } from './whole.ts';
+import { BOARDS, readWhole } from '#actions/whole.ts';
 import type { WriteOptions } from './write-act.ts';
 
 interface KitOptions extends WriteOptions {

@@ -5,7 +5,7 @@ import { cliText } from '#say/en/cli.ts';
 import { namedBom } from '../bom-words.ts';
 import { defineCommand, refused, wrongUsage } from '../command.ts';
 import { withLab } from '../lab.ts';
-import { readWhole } from '../whole.ts';
+import { readWhole } from '#actions/whole.ts';
 import { WRITE_OPTIONS, writeActIn } from '../write-act.ts';
 
 export const command = defineCommand({

@@ -4,7 +4,7 @@ import { oneWord } from '../bag-words.ts';
 import { defineCommand, refused } from '../command.ts';
 import { withLab } from '../lab.ts';
 import { namedBuild } from '../named-build.ts';
-import { BOARDS, readWhole } from '../whole.ts';
+import { BOARDS, readWhole } from '#actions/whole.ts';
 import { WRITE_OPTIONS, writeActIn } from '../write-act.ts';
 
 export const command = defineCommand({

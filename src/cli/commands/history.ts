@@ -4,7 +4,7 @@ import { cliText } from '#say/en/cli.ts';
 import { defineCommand, ENDED, JSON_OPTION, refused, wrongUsage } from '../command.ts';
 import { withLab } from '../lab.ts';
 import { tableLines, type ColumnOf } from '../table.ts';
-import { readWhole } from '../whole.ts';
+import { readWhole } from '#actions/whole.ts';
 import { writeInstant } from '../write-instant.ts';
 
 const LIMIT = '20';

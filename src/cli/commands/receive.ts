@@ -4,7 +4,7 @@ import { readTypedLine } from '#actions/typed-line.ts';
 import type { Outcome } from '#core/stock/refusal.ts';
 import { cliText } from '#say/en/cli.ts';
 import { defineCommand, refused, wrongUsage } from '../command.ts';
-import { BAGS, readWhole } from '../whole.ts';
+import { BAGS, readWhole } from '#actions/whole.ts';
 import { WRITE_OPTIONS, writeAct } from '../write-act.ts';
 
 export const command = defineCommand({

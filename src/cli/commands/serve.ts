@@ -6,7 +6,7 @@ import { cliText } from '#say/en/cli.ts';
 import { defineCommand, ENDED, refused, wrongUsage } from '../command.ts';
 import { clock, withLab } from '../lab.ts';
 import { openPage } from '../open-page.ts';
-import { PORTS, readWhole } from '../whole.ts';
+import { PORTS, readWhole } from '#actions/whole.ts';
 
 const PORT = '4242';
 

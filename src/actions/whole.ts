@@ -1,4 +1,4 @@
-import { MOST } from '#actions/checks.ts';
+import { MOST } from './checks.ts';
 import { plainText } from '#core/quantity/plain-text.ts';
 import { MOST_NUMBER } from '#core/stock/bag-number.ts';
 import type { Outcome, Refusal, RefusalCode } from '#core/stock/refusal.ts';
