@@ -40,13 +40,13 @@ export async function openDatabase(place: LabPlace): Promise<Lab> {
   return labOf(parts);
 }
 
-function opened(home: string): EngineParts {
 /** Its driver is loaded only where it is used: most labs are SQLite. */
 async function postgresAt(url: string): Promise<EngineParts> {
   const { openPostgres } = await import('./postgres.ts');
   return openPostgres(url, join(homeFolder(), 'backups'));
 }
 
+function opened(home: string): EngineParts {
   try {
     return openSqlite(home);
   } catch (error) {
@@ -64,7 +64,8 @@ const UNUSABLE: readonly (readonly [code: RegExp, why: string])[] = [
 
 /** The world's reasons as a refusal; anything else stays what it is, a fault of ours. */
 function unusable(folder: string, error: unknown): unknown {
-  const code = codeOf(error);
+  if (!(error instanceof Error)) return error;
+  const code = 'errcode' in error ? `sqlite ${Number(error.errcode) & 0xff}` : 'code' in error ? String(error.code) : '';
   const why = UNUSABLE.find(([pattern]) => pattern.test(code))?.[1];
   return why === undefined ? error : new Refused('bad-home', { folder, why });
 }
