@@ -6,7 +6,7 @@ import { cliText } from '#say/en/cli.ts';
 import { defineCommand, ENDED, JSON_OPTION, refused, wrongUsage } from '../command.ts';
 import { withLab } from '../lab.ts';
 import { tableLines, type ColumnOf } from '../table.ts';
-import { readWhole } from '../whole.ts';
+import { readWhole } from '#actions/whole.ts';
 
 const LIMIT = '20';
 const COLUMNS: readonly ColumnOf<FoundBag>[] = [

@@ -13,7 +13,7 @@ import { withProgress } from '../progress.ts';
 import { tellDoubtedRows } from '../reading-words.ts';
 import { tellLine } from '../one-line.ts';
 import { tableLines } from '../table.ts';
-import { BOARDS, readWhole } from '../whole.ts';
+import { BOARDS, readWhole } from '#actions/whole.ts';
 
 export const command = defineCommand({
   name: 'match',
