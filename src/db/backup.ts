@@ -1,4 +1,5 @@
 import { open, type FileHandle } from 'node:fs/promises';
+import { backupBad } from './backup-bad.ts';
 import { checkLab } from './check.ts';
 import type { Lab } from './database.ts';
 import { restoreLab } from './dump.ts';
@@ -22,11 +23,7 @@ export async function restoreFile(lab: Lab, file: string): Promise<void> {
       await restoreLab(tx, linesOf(source));
       const [first] = await checkLab(tx);
       if (first)
-        throw new Refused('not-valid', {
-          field: 'backup',
-          received: `${first.code} ${JSON.stringify(first.args)}`,
-          expected: 'dump',
-        });
+        throw backupBad('unproved', { fault: `${first.code} ${JSON.stringify(first.args)}` });
     });
   } finally {
     await source.close();

@@ -1,3 +1,4 @@
+import { sql } from 'kysely';
 import type { Tx } from './engine.ts';
 import { readChange } from './change.ts';
 import { grouped } from './rows.ts';
@@ -18,7 +19,8 @@ export type LabFaultCode =
   | 'undo-sum' // {act, bag}: an undo that is not the opposite
   | 'seq' // {found, last}: a gap in the order of movements
   | 'part-facts' // {part}: facts and key of a part differ
-  | 'bag-changed'; // {bag, changed, last}
+  | 'bag-changed' // {bag, changed, last}
+  | 'unreadable'; // {what, error}: the records of it can't be read
 
 export interface LabFault {
   readonly code: LabFaultCode;
@@ -27,11 +29,37 @@ export interface LabFault {
 
 /** Proves the lab from its own records: nothing found is a lab whose stock is what its movements say. */
 export async function checkLab(tx: Tx): Promise<LabFault[]> {
-  const last = await readChange(tx);
-  const parts = [checkBags(tx, last), checkBalances(tx), checkPromises(tx), checkPlanned(tx), checkActs(tx, last), checkUndos(tx), checkParts(tx)];
   const found: LabFault[] = [];
-  for (const part of parts) found.push(...(await part));
+  let last: number = Number.MAX_SAFE_INTEGER;
+  const parts: readonly (readonly [name: string, check: () => Promise<LabFault[]>])[] = [
+    ['change', async () => ((last = await readChange(tx)), [])],
+    ['bags', () => checkBags(tx, last)],
+    ['movements', () => checkBalances(tx)],
+    ['promises', () => checkPromises(tx)],
+    ['planned', () => checkPlanned(tx)],
+    ['acts', () => checkActs(tx, last)],
+    ['undos', () => checkUndos(tx)],
+    ['parts', () => checkParts(tx)],
+  ];
+  for (const [name, check] of parts) found.push(...(await guarded(tx, name, check)));
   return found;
+}
+
+/** One part of the check, from which the transaction recovers where the records can't be read. */
+async function guarded(tx: Tx, name: string, check: () => Promise<LabFault[]>): Promise<LabFault[]> {
+  await sql`savepoint checked`.execute(tx);
+  try {
+    return await check();
+  } catch (error) {
+    return [unreadable(name, error)];
+  } finally {
+    await sql`rollback to savepoint checked`.execute(tx);
+  }
+}
+
+/** What a check can't read is a fault of the lab too. */
+function unreadable(what: string, error: unknown): LabFault {
+  return fault('unreadable', { what, error: error instanceof Error ? error.message : String(error) });
 }
 
 function fault(code: LabFaultCode, args: LabFault['args']): LabFault {
@@ -200,8 +228,18 @@ async function checkParts(tx: Tx): Promise<LabFault[]> {
   const facts = grouped(await tx.selectFrom('part_fact').selectAll().execute(), (fact) => fact.part);
   return parts.flatMap(({ id, key, code }) => {
     const own = (facts.get(id) ?? []).map(({ key, value, unit, origin }) => JSON.stringify([key, value, unit, origin]));
-    const [, kept] = JSON.parse(key) as [string, unknown[]]; // as: `partKey` wrote it
-    const named = new Set(kept.map((fact) => JSON.stringify(fact)));
+    const named = new Set(factsOfKey(key).map((fact) => JSON.stringify(fact)));
     return named.size === own.length && own.every((fact) => named.has(fact)) ? [] : [fault('part-facts', { part: code })];
   });
+}
+
+/** The facts that a key names; none where it is no key. */
+function factsOfKey(key: string): readonly unknown[] {
+  try {
+    const parsed: unknown = JSON.parse(key);
+    const facts: unknown = Array.isArray(parsed) ? parsed[1] : null;
+    return Array.isArray(facts) ? facts : [];
+  } catch {
+    return [];
+  }
 }

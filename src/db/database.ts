@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { readChange } from './change.ts';
+import { codeOf, diskTrouble } from './disk-trouble.ts';
 import type { Engine, EngineParts, Tx } from './engine.ts';
 import { followChanges } from './follow-changes.ts';
 import { homeFolder, homeTrouble } from './home.ts';
@@ -64,10 +65,9 @@ const UNUSABLE: readonly (readonly [code: RegExp, why: string])[] = [
 
 /** The world's reasons as a refusal; anything else stays what it is, a fault of ours. */
 function unusable(folder: string, error: unknown): unknown {
-  if (!(error instanceof Error)) return error;
-  const code = 'errcode' in error ? `sqlite ${Number(error.errcode) & 0xff}` : 'code' in error ? String(error.code) : '';
+  const code = codeOf(error);
   const why = UNUSABLE.find(([pattern]) => pattern.test(code))?.[1];
-  return why === undefined ? error : new Refused('bad-home', { folder, why });
+  return why === undefined ? diskTrouble(error) : new Refused('bad-home', { folder, why });
 }
 
 function checkedHome(home: string): string {

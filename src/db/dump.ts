@@ -1,4 +1,7 @@
 import { sql, type RawBuilder } from 'kysely';
+import { backupBad } from './backup-bad.ts';
+import { diskTrouble } from './disk-trouble.ts';
+import { sealer } from './dump-seal.ts';
 import type { Engine, Tx } from './engine.ts';
 import { knownSchema, schemaVersion, tableNames } from './migration.ts';
 import { Refused } from './refused.ts';
@@ -36,17 +39,23 @@ interface Head {
 }
 
 /**
- * The whole lab as JSON Lines, the same from either engine: a head, then `["bag", {…}]` for each row. Read it inside one
- * `lab.read`, so that it is one moment. A lab whose schema is still an older one is written as it is.
+ * The whole lab as JSON Lines, the same from either engine: a head, then `["bag", {…}]` for each row, then an end line that
+ * proves the others (`sealer`). Read it inside one `lab.read`, so that it is one moment. A lab whose schema is still an older one is written as it is.
  */
 export async function* dumpLab(tx: Tx, engine: Engine): AsyncGenerator<string> {
   const { number } = await tx.selectFrom('change').select('number').executeTakeFirstOrThrow();
   const head: Head = { bagatelle: 'dump', schema: await schemaVersion(tx, engine), change: number };
-  yield JSON.stringify(head);
+  const seal = sealer(NAMES);
+  const told = (line: string, table: Table | null = null): string => {
+    seal.add(line, table);
+    return line;
+  };
+  yield told(JSON.stringify(head));
   const there = await tableNames(tx, engine);
   for (const table of NAMES) {
-    if (there.has(table)) for await (const row of rowsOf(tx, engine, table)) yield JSON.stringify([table, sorted(row)]);
+    if (there.has(table)) for await (const row of rowsOf(tx, engine, table)) yield told(JSON.stringify([table, sorted(row)]), table);
   }
+  yield seal.line();
 }
 
 type Row = Readonly<Record<string, string | number | null>>;
@@ -79,29 +88,40 @@ function sorted(row: object): object {
 
 /**
  * Fills an empty lab from a dump, in the caller's transaction; the last change number is that of the dump. Refused where the lab
- * holds something (`not-empty`), the dump is of a newer schema (`newer-schema`), or a line can't be read (`not-valid`).
+ * holds something (`not-empty`), the dump is of a newer schema (`newer-schema`), or it is not whole and unchanged (`backup-bad`).
  */
 export async function restoreLab(tx: Tx, lines: AsyncIterable<string> | Iterable<string>): Promise<void> {
   if (await tx.selectFrom('act').select('id').limit(1).executeTakeFirst()) throw new Refused('not-empty');
+  const seal = sealer(NAMES);
   let head: Head | null = null;
+  let sealed = false;
   let waiting: { table: Table; rows: object[] } | null = null;
   let at = 0;
   for await (const line of lines) {
     at++;
     if (line.trim() === '') continue;
+    if (sealed) throw backupBad('goes-on', { line: at });
     if (!head) {
-      head = readHead(line, at);
+      head = readHead(line);
+      seal.add(line, null);
       continue;
     }
-    const { table, row } = readRow(line, at);
-    if (waiting && (waiting.table !== table || waiting.rows.length >= ROWS_A_PAGE)) {
+    const read = readLine(line, at);
+    if (read.table === 'end') {
+      seal.check(read.row);
+      sealed = true;
+      continue;
+    }
+    seal.add(line, read.table);
+    if (waiting && (waiting.table !== read.table || waiting.rows.length >= ROWS_A_PAGE)) {
       await fill(tx, waiting.table, waiting.rows);
       waiting = null;
     }
-    waiting ??= { table, rows: [] };
-    waiting.rows.push(row);
+    waiting ??= { table: read.table, rows: [] };
+    waiting.rows.push(read.row);
   }
-  if (!head) throw unreadable(1, '');
+  if (!head) throw backupBad('head', { text: '' });
+  if (!sealed) throw backupBad('cut-short', { line: at });
   if (waiting) await fill(tx, waiting.table, waiting.rows);
   await tx.updateTable('change').set({ number: head.change }).where('id', '=', 1).execute();
 }
@@ -112,41 +132,39 @@ async function fill(tx: Tx, table: Table, rows: readonly object[]): Promise<void
       // the dump was written from this table's rows; what does not fit is refused by the table itself
       await tx.insertInto(table).values(some).execute();
     } catch (error) {
-      throw new Refused('not-valid', {
-        field: table,
-        received: error instanceof Error ? error.message : String(error),
-        expected: 'dump',
-      });
+      const trouble = diskTrouble(error);
+      throw trouble instanceof Refused ? trouble : backupBad('row', { table });
     }
   }
 }
 
-function readHead(line: string, at: number): Head {
-  const head = parsed(line, at) as Partial<Head> | null; // as: each field is looked at below
-  if (head?.bagatelle !== 'dump' || !Number.isSafeInteger(head.schema) || !Number.isSafeInteger(head.change))
-    throw unreadable(at, line);
-  const { schema = 0, change = 0 } = head;
+/** More changes than any lab can make: one a millisecond for thirty years. */
+const MOST_CHANGES = 1e12;
+
+function readHead(line: string): Head {
+  const head = parsed(line) as Partial<Head> | null | undefined; // as: each field is looked at below
+  const { bagatelle, schema = 0, change = -1 } = head ?? {};
+  const sound = Number.isSafeInteger(schema) && schema >= 1 && Number.isSafeInteger(change) && change >= 0 && change <= MOST_CHANGES;
+  if (bagatelle !== 'dump' || !sound) throw backupBad('head', { text: line.slice(0, 60) });
   if (schema > knownSchema()) throw new Refused('newer-schema', { found: schema, known: knownSchema() });
   return { bagatelle: 'dump', schema, change };
 }
 
-function readRow(line: string, at: number): { table: Table; row: object } {
-  const value = parsed(line, at);
-  if (!Array.isArray(value) || value.length !== 2) throw unreadable(at, line);
-  const [name, row]: unknown[] = value;
-  const table = NAMES.find((known) => known === name);
-  if (!table || typeof row !== 'object' || row === null) throw unreadable(at, line);
+function readLine(line: string, at: number): { table: Table | 'end'; row: object } {
+  const value = parsed(line);
+  const [name, row]: unknown[] = Array.isArray(value) && value.length === 2 ? value : [];
+  const table = name === 'end' ? name : NAMES.find((known) => known === name);
+  if (!table || typeof row !== 'object' || row === null) throw backupBad('line', { line: at, text: line.slice(0, 60) });
+  if (table !== 'end' && Object.values(row).some((cell) => typeof cell === 'number' && !Number.isSafeInteger(cell)))
+    throw backupBad('number', { line: at });
   return { table, row };
 }
 
-function parsed(line: string, at: number): unknown {
+/** undefined where the text is no JSON */
+function parsed(line: string): unknown {
   try {
     return JSON.parse(line);
   } catch {
-    throw unreadable(at, line);
+    return undefined;
   }
-}
-
-function unreadable(at: number, line: string): Refused {
-  return new Refused('not-valid', { field: `line ${at}`, received: line.slice(0, 60), expected: 'dump' });
 }

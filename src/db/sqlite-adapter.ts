@@ -5,9 +5,10 @@ const KEPT_STATEMENTS = 300;
 
 /**
  * node:sqlite as Kysely's SqliteDialect wants it: parameters as an array, plain rows, statements kept prepared.
- * `begin` is what a transaction starts with: `begin immediate` where it will write.
+ * `begin` is what a transaction starts with: `begin immediate` where it will write; `end` is how it ends: one that only reads
+ * needs no commit, which a damaged file refuses.
  */
-export function adaptSqlite(db: DatabaseSync, begin: string): SqliteDatabase {
+export function adaptSqlite(db: DatabaseSync, begin: string, end = 'commit'): SqliteDatabase {
   const kept = new Map<string, SqliteStatement>();
   return {
     close: () => db.close(),
@@ -15,7 +16,8 @@ export function adaptSqlite(db: DatabaseSync, begin: string): SqliteDatabase {
       const known = kept.get(text);
       if (known) return known;
       if (kept.size >= KEPT_STATEMENTS) kept.clear();
-      const statement = adaptStatement(db.prepare(text === 'begin' ? begin : text), text === 'rollback' ? () => db.isTransaction : undefined);
+      const said = text === 'begin' ? begin : text === 'commit' ? end : text;
+      const statement = adaptStatement(db.prepare(said), said === 'rollback' ? () => db.isTransaction : undefined);
       kept.set(text, statement);
       return statement;
     },

@@ -20,7 +20,7 @@ export function openSqlite(home: string): EngineParts {
   const file = join(home, FILE);
   const write = connect(file);
   const writer = kyselyOn(write, 'begin immediate');
-  const reader = kyselyOn(connect(file, 'query_only'), 'begin');
+  const reader = kyselyOn(connect(file, 'query_only'), 'begin', 'rollback');
   return {
     engine: 'sqlite',
     where: home,
@@ -45,8 +45,8 @@ function connect(file: string, only?: 'query_only'): DatabaseSync {
   return db;
 }
 
-function kyselyOn(db: DatabaseSync, begin: string): Kysely<Schema> {
-  return new Kysely<Schema>({ dialect: new SqliteDialect({ database: adaptSqlite(db, begin) }) });
+function kyselyOn(db: DatabaseSync, begin: string, end?: string): Kysely<Schema> {
+  return new Kysely<Schema>({ dialect: new SqliteDialect({ database: adaptSqlite(db, begin, end) }) });
 }
 
 /** `data_version` of a connection that never writes moves whenever another connection, of any process, commits. */

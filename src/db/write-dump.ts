@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { open, rename, rm } from 'node:fs/promises';
+import { diskTrouble } from './disk-trouble.ts';
 import { dumpLab } from './dump.ts';
 import type { Engine, Tx } from './engine.ts';
 import { Refused } from './refused.ts';
@@ -21,8 +22,9 @@ export async function writeDump(tx: Tx, engine: Engine, file: string): Promise<n
 }
 
 async function writeLines(dump: AsyncIterable<string>, file: string): Promise<number> {
-  const out = await open(file, 'wx').catch(() => {
-    throw notThere(file, 'a place that can be written to');
+  const out = await open(file, 'wx').catch((error: unknown) => {
+    const trouble = diskTrouble(error);
+    throw trouble instanceof Refused ? trouble : notThere(file, 'a place that can be written to');
   });
   let count = 0;
   let waiting: string[] = [];

@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
+import { sql } from 'kysely';
 import { pick } from '#actions/pick.ts';
 import { planBuild } from '#actions/plan-build.ts';
 import { saveBoard } from '#actions/save-board.ts';
@@ -77,11 +78,20 @@ export function keepingSuite(store: Store): void {
           cooked,
           ['no backup'],
           [],
+          good.slice(0, -1),
+          good.slice(0, -2),
+          good.filter((line) => !line.startsWith('["part_fact"')),
+          good.filter((line) => !line.startsWith('["lot"')),
+          good.map((line) => line.replace('"who":"', '"who":"not ')),
+          good.map((line) => line.replace(/"change":\d+\}$/, `"change":${Number.MAX_SAFE_INTEGER}}`)),
+          good.map((line) => line.replace(/"schema":\d+/, '"schema":-5')),
+          [`\ufeff${good[0]}`, ...good.slice(1)],
+          good.map((line) => line.replace('"seq":1,', '"seq":9007199254740993,')),
           ['{"bagatelle":"dump","schema":99,"change":0}'],
           [...good, '["movement",{"seq":1}]'],
         ]) {
           writeFileSync(file, lines.join('\n'));
-          await assert.rejects(restoreFile(lab, file), (error) => error instanceof Refused);
+          await assert.rejects(restoreFile(lab, file), (error) => error instanceof Refused && /^(?:backup-bad|newer-schema)$/.test(error.refusal.code));
         }
       });
     });
@@ -96,6 +106,15 @@ export function keepingSuite(store: Store): void {
       (await lab.read(checkLab)).map((fault) => fault.code),
       ['sum', 'sure-sum'],
     );
+  });
+
+  rule('check reports what can not be read, whatever it is', async (lab) => {
+    await fill(lab, 50, 20);
+    const codes = async (): Promise<string[]> => (await lab.read(checkLab)).map((fault) => fault.code);
+    await lab.transact((tx) => sql`update part set key = 'no key ' || id`.execute(tx));
+    assert.deepEqual(await codes(), ['part-facts', 'part-facts']);
+    await lab.transact((tx) => sql`alter table kit_take rename to lost`.execute(tx));
+    assert.ok((await codes()).includes('unreadable'));
   });
 
   rule('movements are added, never changed nor removed', async (lab) => {
@@ -197,7 +216,6 @@ export function keepingSuite(store: Store): void {
   });
 
   rule('a schema newer than the program is not written to', async (lab, again) => {
-    const { sql } = await import('kysely');
     await lab.transact(async (tx) => {
       await sql`insert into schema_version (version, name) values (99, '0099-from-the-future')`.execute(tx);
       await takeChange(tx);

@@ -15,7 +15,7 @@ export const command = defineCommand({
     const file = oneWord(words, 'FILE');
     if (!file.ok) return file.ending;
     const lines = await withLab((lab) => withProgress(terminal, cliText('backing-up'), () => backupLab(lab, file.value)));
-    terminal.say(cliText('backed-up', { file: file.value, rows: lines - 1 }));
+    terminal.say(cliText('backed-up', { file: file.value, rows: lines - 2 }));
     return ENDED;
   },
 });

@@ -25,8 +25,11 @@ export type RefusalCode =
   | 'bad-home' // {folder, why}
   | 'not-empty' // {}: the lab already holds something
   | 'busy' // {}
+  | 'backup-bad' // {why, …}: cut short, changed, or no backup at all
   | 'disk-full' // {}
   | 'disk-read-only' // {}
+  | 'disk-fault' // {}
+  | 'lab-damaged' // {}
   | 'several-builds' // {build, builds}: `id day` of each, separated by commas
   // files
   | 'file-missing' // {file}

@@ -16,7 +16,6 @@ const EXPECTED: Readonly<Record<string, string>> = {
   'quantity-first': 'the quantity first, then the part',
   'plain-figures': 'a whole number in plain figures',
   'near-now': 'an instant since 1970 and no later than a day from now',
-  dump: 'a line of a backup of Bagatelle',
 };
 
 const HOME: Readonly<Record<string, string>> = {
@@ -49,6 +48,19 @@ const LATER: Readonly<Record<string, string>> = {
   cancelled: 'returned from a cancelled build',
   build: 'promised to a build',
   choice: 'chosen for a board',
+};
+
+/** Why a file is no backup that can be restored. */
+const BACKUP: Readonly<Record<string, (a: Args) => string>> = {
+  head: (a) => `its first line is not that of a backup of Bagatelle${a['text'] ? ` ('${a['text']}')` : ''}`,
+  line: (a) => `${a['line'] === undefined ? 'its last line' : `line ${a['line']}`} is no line of a backup ('${a['text']}')`,
+  number: (a) => `line ${a['line']} holds a number that no lab has`,
+  row: (a) => `a row of '${a['table']}' does not fit into a lab`,
+  rows: (a) => `it holds ${count(a['found'], 'row')} of '${a['table']}', and should hold ${a['wanted']}`,
+  digest: () => 'it was changed after it was written (its SHA-256 is another)',
+  'cut-short': (a) => `it was cut short after line ${a['line']}: its end line is missing`,
+  'goes-on': (a) => `it goes on after its end, in line ${a['line']}`,
+  unproved: (a) => `what it holds does not prove itself (${a['fault']})`,
 };
 
 /** Why an act can't be taken back, by the code word of the undo. */
@@ -150,8 +162,11 @@ const SENTENCES = {
     `Data can't be kept in ${a['folder']}: ${HOME[String(a['why'])] ?? a['why']}. Choose another folder with BAGATELLE_HOME.`,
   'not-empty': () => 'The lab already holds something. Use an empty data folder (BAGATELLE_HOME says which).',
   busy: () => 'Another process has been writing to the lab for a long time. Nothing was changed; try again.',
+  'backup-bad': (a) => `This backup can't be restored: ${BACKUP[String(a['why'])]?.(a) ?? a['why']}. Nothing was changed.`,
   'disk-full': () => 'The disk is full: nothing was kept. Free some room and do it again.',
   'disk-read-only': () => "The disk can't be written to: nothing was kept. Is it mounted for reading only, or does the folder belong to another account?",
+  'disk-fault': () => 'The disk answered with an error: nothing was kept. Is it full, or has it come loose?',
+  'lab-damaged': () => "The records of this lab are damaged on the disk. Keep this data folder as it is ('bagatelle check' says more), and restore the last good backup into another.",
   'several-builds': (a) => `Several builds answer to '${a['build']}'. Say which by its id: ${String(a['builds']).replaceAll(', ', '; ')}.`,
   'file-missing': (a) => `There is no file ${a['file']}, or it can't be read.`,
   'file-empty': (a) => `${a['file']} is empty.`,
