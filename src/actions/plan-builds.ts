@@ -88,12 +88,12 @@ type Taken = ReadonlyMap<number, readonly string[]>;
 
 /** What is said of a line: where it gets pieces, the plan's reasons; where it gets none, why nothing serves; and who came first. */
 function answerOf(key: string, matched: MatchedLine, planned: PlannedLine | undefined, taken: Taken): PlannedLine {
-  const { row, refs, verdict, because } = matched;
+  const { row, refs, verdict, because, ofLine } = matched;
   if (!planned) return { line: key, row, refs, need: 0, spare: 0, short: 0, verdict, because, takes: [] };
-  if (planned.short === 0) return planned;
+  if (planned.short === 0) return { ...planned, because: [...ofLine, ...planned.because] };
   const isShort = ({ code }: Because): boolean => code === 'short';
   const first = [...planned.because.filter(isShort), ...promisedOf(matched, taken)];
-  const rest = planned.takes.length > 0 ? [...planned.because, ...because.filter(({ code }) => code === 'astray')] : because;
+  const rest = planned.takes.length > 0 ? [...ofLine, ...planned.because, ...because.filter(({ code }) => code === 'astray')] : because;
   const said = [...first, ...rest.filter((one) => !isShort(one))];
   return planned.takes.length > 0 ? { ...planned, because: said } : { ...planned, verdict, because: said };
 }
