@@ -93,7 +93,8 @@ function answerOf(key: string, matched: MatchedLine, planned: PlannedLine | unde
   if (planned.short === 0) return { ...planned, because: [...ofLine, ...planned.because] };
   const isShort = ({ code }: Because): boolean => code === 'short';
   const first = [...planned.because.filter(isShort), ...promisedOf(matched, taken)];
-  const rest = planned.takes.length > 0 ? [...ofLine, ...planned.because, ...because.filter(({ code }) => code === 'astray')] : because;
+  const rest =
+    planned.takes.length > 0 ? [...ofLine, ...planned.because, ...because.filter(({ code }) => code === 'astray')] : because;
   const said = [...first, ...rest.filter((one) => !isShort(one))];
   return planned.takes.length > 0 ? { ...planned, because: said } : { ...planned, verdict, because: said };
 }

@@ -22,8 +22,7 @@ export async function restoreFile(lab: Lab, file: string): Promise<void> {
     await lab.transact(async (tx) => {
       await restoreLab(tx, linesOf(source));
       const [first] = await checkLab(tx);
-      if (first)
-        throw backupBad('unproved', { fault: `${first.code} ${JSON.stringify(first.args)}` });
+      if (first) throw backupBad('unproved', { fault: `${first.code} ${JSON.stringify(first.args)}` });
     });
   } finally {
     await source.close();

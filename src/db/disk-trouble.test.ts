@@ -70,5 +70,8 @@ void test('a damaged file is reported by check, and said by everything else', as
   const lab = await openDatabase({ home });
   t.after(() => lab.close());
   assert.ok((await lab.read(checkLab)).some(({ code }) => code === 'unreadable'));
-  await assert.rejects(lab.transact((tx) => tx.selectFrom('act').selectAll().execute()), refusedAs('lab-damaged'));
+  await assert.rejects(
+    lab.transact((tx) => tx.selectFrom('act').selectAll().execute()),
+    refusedAs('lab-damaged'),
+  );
 });

@@ -53,7 +53,8 @@ export async function* dumpLab(tx: Tx, engine: Engine): AsyncGenerator<string> {
   yield told(JSON.stringify(head));
   const there = await tableNames(tx, engine);
   for (const table of NAMES) {
-    if (there.has(table)) for await (const row of rowsOf(tx, engine, table)) yield told(JSON.stringify([table, sorted(row)]), table);
+    if (there.has(table))
+      for await (const row of rowsOf(tx, engine, table)) yield told(JSON.stringify([table, sorted(row)]), table);
   }
   yield seal.line();
 }
@@ -64,9 +65,11 @@ type Row = Readonly<Record<string, string | number | null>>;
 async function* rowsOf(tx: Tx, engine: Engine, table: Table): AsyncGenerator<Row> {
   const columns: readonly string[] = TABLES[table];
   const key = sql.join(columns.map((column) => ordered(column, engine)));
-  for (let last: Row | null = null; ; ) {
+  for (let last: Row | null = null; ;) {
     const before: Row | null = last;
-    const after: RawBuilder<unknown> = before ? sql`where (${key}) > (${sql.join(columns.map((column) => before[column]))})` : sql``;
+    const after: RawBuilder<unknown> = before
+      ? sql`where (${key}) > (${sql.join(columns.map((column) => before[column]))})`
+      : sql``;
     const { rows } = await sql<Row>`select * from ${sql.table(table)} ${after} order by ${key} limit ${ROWS_A_PAGE}`.execute(tx);
     yield* rows;
     last = rows.at(-1) ?? null;
@@ -144,7 +147,8 @@ const MOST_CHANGES = 1e12;
 function readHead(line: string): Head {
   const head = parsed(line) as Partial<Head> | null | undefined; // as: each field is looked at below
   const { bagatelle, schema = 0, change = -1 } = head ?? {};
-  const sound = Number.isSafeInteger(schema) && schema >= 1 && Number.isSafeInteger(change) && change >= 0 && change <= MOST_CHANGES;
+  const sound =
+    Number.isSafeInteger(schema) && schema >= 1 && Number.isSafeInteger(change) && change >= 0 && change <= MOST_CHANGES;
   if (bagatelle !== 'dump' || !sound) throw backupBad('head', { text: line.slice(0, 60) });
   if (schema > knownSchema()) throw new Refused('newer-schema', { found: schema, known: knownSchema() });
   return { bagatelle: 'dump', schema, change };

@@ -60,7 +60,10 @@ export function keepingSuite(store: Store): void {
         await restoreFile(other, file);
         assert.deepEqual(await linesOf(other), await linesOf(lab));
         assert.deepEqual(await other.read(readStock), await lab.read(readStock));
-        assert.deepEqual((await other.read(readBuilds)).map(({ name, state }) => [name, state]), [['Owl', 'planned']]);
+        assert.deepEqual(
+          (await other.read(readBuilds)).map(({ name, state }) => [name, state]),
+          [['Owl', 'planned']],
+        );
         await assert.rejects(restoreFile(other, file), (error) => error instanceof Refused && error.refusal.code === 'not-empty');
         await did(act(other, pick, { bag: 1, quantity: 1 }));
       });
@@ -91,7 +94,10 @@ export function keepingSuite(store: Store): void {
           [...good, '["movement",{"seq":1}]'],
         ]) {
           writeFileSync(file, lines.join('\n'));
-          await assert.rejects(restoreFile(lab, file), (error) => error instanceof Refused && /^(?:backup-bad|newer-schema)$/.test(error.refusal.code));
+          await assert.rejects(
+            restoreFile(lab, file),
+            (error) => error instanceof Refused && /^(?:backup-bad|newer-schema)$/.test(error.refusal.code),
+          );
         }
       });
     });
@@ -147,10 +153,13 @@ export function keepingSuite(store: Store): void {
     await fill(lab, ...Array.from({ length: 12 }, (_, at) => at + 1));
     await did(act(lab, pick, { bag: 12, quantity: 1 }));
     const acts = await lab.read((tx) => readActs(tx, { limit: 10 }));
-    assert.deepEqual(acts.map(({ kind, movements, bags }) => [kind, movements, bags]), [
-      ['picked', 1, [12]],
-      ['received', 12, [1, 2, 3, 4, 5, 6, 7, 8]],
-    ]);
+    assert.deepEqual(
+      acts.map(({ kind, movements, bags }) => [kind, movements, bags]),
+      [
+        ['picked', 1, [12]],
+        ['received', 12, [1, 2, 3, 4, 5, 6, 7, 8]],
+      ],
+    );
   });
 
   rule('no bag goes below zero, whatever code asks for it', async (lab) => {

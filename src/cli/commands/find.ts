@@ -32,7 +32,7 @@ export const command = defineCommand({
       const { index } = await followStock(lab).current();
       return findBags(index, words.join(' '), limit.value).map(foundBag);
     });
-    if (options.json) for (const one of found) terminal.out(JSON.stringify(one));
+    if (options.json) for (const { full: _full, ...one } of found) terminal.out(JSON.stringify(one));
     else for (const line of tableLines(found, COLUMNS, terminal.columns)) terminal.out(line);
     if (!found.length) terminal.say(cliText('nothing-found', { words: words.join(' ') }));
     return ENDED;

@@ -43,8 +43,7 @@ export type RefusalCode =
   | 'cell-too-long' // {file, row, column, length, most}
   | 'too-many-refs' // {file, row, column, text, most}
   | 'number-impossible' // {file, row, column, text, why}
-  | 'cells-impossible' // {file, cells, more}: several of the two above, a line each
-  ;
+  | 'cells-impossible'; // {file, cells, more}: several of the two above, a line each
 
 export interface Refusal {
   readonly code: RefusalCode;

@@ -164,10 +164,13 @@ const SENTENCES = {
   busy: () => 'Another process has been writing to the lab for a long time. Nothing was changed; try again.',
   'backup-bad': (a) => `This backup can't be restored: ${BACKUP[String(a['why'])]?.(a) ?? a['why']}. Nothing was changed.`,
   'disk-full': () => 'The disk is full: nothing was kept. Free some room and do it again.',
-  'disk-read-only': () => "The disk can't be written to: nothing was kept. Is it mounted for reading only, or does the folder belong to another account?",
+  'disk-read-only': () =>
+    "The disk can't be written to: nothing was kept. Is it mounted for reading only, or does the folder belong to another account?",
   'disk-fault': () => 'The disk answered with an error: nothing was kept. Is it full, or has it come loose?',
-  'lab-damaged': () => "The records of this lab are damaged on the disk. Keep this data folder as it is ('bagatelle check' says more), and restore the last good backup into another.",
-  'several-builds': (a) => `Several builds answer to '${a['build']}'. Say which by its id: ${String(a['builds']).replaceAll(', ', '; ')}.`,
+  'lab-damaged': () =>
+    "The records of this lab are damaged on the disk. Keep this data folder as it is ('bagatelle check' says more), and restore the last good backup into another.",
+  'several-builds': (a) =>
+    `Several builds answer to '${a['build']}'. Say which by its id: ${String(a['builds']).replaceAll(', ', '; ')}.`,
   'file-missing': (a) => `There is no file ${a['file']}, or it can't be read.`,
   'file-empty': (a) => `${a['file']} is empty.`,
   'file-too-slow': (a) =>
@@ -175,7 +178,8 @@ const SENTENCES = {
   'file-no-table': (a) => `${a['file']} is no table${a['why'] ? `: ${a['why']}` : ''}.`,
   'file-binary': (a) => `${a['file']} is no text${a['looksLike'] ? `; it looks like ${a['looksLike']}` : ''}.`,
   'file-too-large': (a) => `${a['file']} is too large: ${a['size']} bytes, at most ${a['most']} are read.`,
-  'no-such-column': (a) => `${a['file']} has no column '${a['column']}'. Its columns: ${a['columns'] || 'none that tell of parts'}.`,
+  'no-such-column': (a) =>
+    `${a['file']} has no column '${a['column']}'. Its columns: ${a['columns'] || 'none that tell of parts'}.`,
   'too-many-columns': (a) =>
     `${a['file']}, row ${a['row']}, column ${a['column']}: the row goes on to here, at most ${a['most']} columns are read.`,
   'cell-too-long': (a) =>
