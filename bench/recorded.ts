@@ -26,7 +26,7 @@ export async function recordStatements(during: (next: () => void) => Promise<voi
       return run(...inputs);
     }) as StatementSync['run']; // as: the same
     return statement;
-  } as Prepare;
+  };
   try {
     await during(() => void lists.push([]));
   } finally {

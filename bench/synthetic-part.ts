@@ -6,7 +6,7 @@ const E24 = [10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 43, 47,
 const E6 = [10, 22, 47, 33, 15, 68] as const;
 const CHIPS = ['0603', '0805', '0402', '1206', '1210', '2512'] as const;
 const MAKERS = ['Norvik', 'Halden', 'Tessaro', 'Kumagane', 'Ostrava Electric', 'Brightwell'] as const;
-const LETTERS = [...'ABCDEFGHJKLMNPRSTUVWXYZ'];
+const LETTERS = Array.from('ABCDEFGHJKLMNPRSTUVWXYZ');
 
 type Unit = string | null;
 type Rows = readonly (readonly [FactKey, string | number, Unit])[];
