@@ -175,7 +175,7 @@ void suite('commands in processes of their own', { concurrency: 2 }, () => {
     const [found] = jsonLines((await good(lab, 'find', '4k7', '0805', '--json')).out);
     assert.deepEqual(Object.keys(found as object), ['bag', 'box', 'code', 'text', 'onHand', 'free', 'why']); // as: the contract of --json
     assert.match((await good(lab, 'boxes')).out, /^B +\d+ +2/m);
-    assert.match((await good(lab, 'history', '--limit', '2')).out, /set-aside/);
+    assert.match((await good(lab, 'history', '--limit', '2')).out, /bag marked/);
   });
 
   void test('the same id again is counted once, with another body refused', async () => {
