@@ -1,3 +1,4 @@
+import { builtOnce } from './built-once.ts';
 import { nextChange } from './change.ts';
 import type { Tx } from './engine.ts';
 
@@ -27,40 +28,45 @@ export interface KnownAct {
   readonly memo: unknown;
 }
 
-/** Enters the act; answers the change number that its transaction will take. */
-export async function startAct(tx: Tx, act: NewAct): Promise<number> {
-  const change = await nextChange(tx);
-  await tx
-    .insertInto('act')
-    .values({
-      id: act.id,
-      kind: act.kind,
-      who: act.who,
-      device: act.device,
-      happened_at: act.happenedAt,
-      recorded_at: act.recordedAt,
-      undoes: act.undoes,
-      note: act.note,
-      change,
-      body_hash: '',
-      result: '',
-      memo: JSON.stringify(act.memo),
-    })
-    .execute();
-  return change;
-}
+type ActRow = Omit<NewAct, 'memo'> & { readonly change: number; readonly memo: string };
 
-/** Keeps the answer of an act, for a repeat, and the hash of what was asked. */
-export async function sealAct(tx: Tx, id: string, bodyHash: string, result: unknown): Promise<void> {
-  await tx
+const insertAct = builtOnce<{ [K in keyof ActRow]: ActRow[K] }, unknown>((tx, put) =>
+  tx.insertInto('act').values({
+    id: put('id'),
+    kind: put('kind'),
+    who: put('who'),
+    device: put('device'),
+    happened_at: put('happenedAt'),
+    recorded_at: put('recordedAt'),
+    undoes: put('undoes'),
+    note: put('note'),
+    change: put('change'),
+    body_hash: '',
+    result: '',
+    memo: put('memo'),
+  }),
+);
+
+const updateSeal = builtOnce<{ id: string; bodyHash: string; result: string }, unknown>((tx, put) =>
+  tx
     .updateTable('act')
-    .set({ body_hash: bodyHash, result: JSON.stringify(result) })
-    .where('id', '=', id)
-    .execute();
+    .set({ body_hash: put('bodyHash'), result: put('result') })
+    .where('id', '=', put('id')),
+);
+
+interface FoundAct {
+  readonly id: string;
+  readonly kind: string;
+  readonly undoes: string | null;
+  readonly change: number;
+  readonly body_hash: string;
+  readonly result: string;
+  readonly memo: string;
+  readonly undone_by: string | null;
 }
 
-export async function findAct(tx: Tx, id: string): Promise<KnownAct | null> {
-  const row = await tx
+const selectAct = builtOnce<{ id: string }, FoundAct>((tx, put) =>
+  tx
     .selectFrom('act')
     .leftJoin('act as later', 'later.undoes', 'act.id')
     .select([
@@ -73,8 +79,24 @@ export async function findAct(tx: Tx, id: string): Promise<KnownAct | null> {
       'act.memo',
       'later.id as undone_by',
     ])
-    .where('act.id', '=', id)
-    .executeTakeFirst();
+    .where('act.id', '=', put('id')),
+);
+
+/** Enters the act; answers the change number that its transaction will take. */
+export async function startAct(tx: Tx, act: NewAct): Promise<number> {
+  const change = await nextChange(tx);
+  const { id, kind, who, device, happenedAt, recordedAt, undoes, note } = act;
+  await insertAct(tx, { id, kind, who, device, happenedAt, recordedAt, undoes, note, change, memo: JSON.stringify(act.memo) });
+  return change;
+}
+
+/** Keeps the answer of an act, for a repeat, and the hash of what was asked. */
+export async function sealAct(tx: Tx, id: string, bodyHash: string, result: unknown): Promise<void> {
+  await updateSeal(tx, { id, bodyHash, result: JSON.stringify(result) });
+}
+
+export async function findAct(tx: Tx, id: string): Promise<KnownAct | null> {
+  const [row] = await selectAct(tx, { id });
   if (!row) return null;
   return {
     id: row.id,

@@ -1,4 +1,5 @@
 import type { BagState, BagUnit, Holder } from '#core/stock/stock.ts';
+import { builtOnce } from './built-once.ts';
 import type { Tx } from './engine.ts';
 import { chunks, grouped } from './rows.ts';
 
@@ -66,9 +67,13 @@ function heldBag(row: HeldRow): HeldBag {
   };
 }
 
+const liveBag = builtOnce<{ number: number }, HeldRow>((tx, put) =>
+  heldBags(tx).where('bag.number', '=', put('number')).where('bag.live', '=', 1),
+);
+
 /** The live bag of that number, or null. */
 export async function findBag(tx: Tx, number: number): Promise<HeldBag | null> {
-  const row = await heldBags(tx).where('bag.number', '=', number).where('bag.live', '=', 1).executeTakeFirst();
+  const [row] = await liveBag(tx, { number });
   return row ? heldBag(row) : null;
 }
 

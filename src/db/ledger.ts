@@ -1,4 +1,5 @@
 import type { Move } from '#core/stock/moves.ts';
+import { builtOnce } from './built-once.ts';
 import type { Tx } from './engine.ts';
 import { chunks } from './rows.ts';
 
@@ -24,12 +25,53 @@ export interface NewBagChange {
   readonly after: string;
 }
 
+const newestSeq = builtOnce<Record<string, never>, { seq: number | null }>((tx) =>
+  tx.selectFrom('movement').select((eb) => eb.fn.max<number | null>('seq').as('seq')),
+);
+
+type MovementRow = { [K in 'seq' | 'delta' | 'sure_delta']: number } & { [K in 'act' | 'bag']: string } & {
+  [K in 'lot' | 'build_line']: string | null;
+} & { saw: number | null };
+
+const insertMovement = builtOnce<MovementRow, unknown>((tx, put) =>
+  tx.insertInto('movement').values({
+    seq: put('seq'),
+    act: put('act'),
+    bag: put('bag'),
+    lot: put('lot'),
+    delta: put('delta'),
+    sure_delta: put('sure_delta'),
+    saw: put('saw'),
+    build_line: put('build_line'),
+  }),
+);
+
+const moveBags = builtOnce<{ before: number; change: number }, unknown>((tx, put) =>
+  tx
+    .updateTable('bag')
+    .from((db) =>
+      db
+        .selectFrom('movement')
+        .select((eb) => [
+          'bag as of_bag',
+          eb.fn.sum<number>('delta').as('delta'),
+          eb.fn.sum<number>('sure_delta').as('sure_delta'),
+        ])
+        .where('seq', '>', put('before'))
+        .groupBy('bag')
+        .as('moved'),
+    )
+    .set((eb) => ({
+      on_hand: eb('bag.on_hand', '+', eb.ref('moved.delta')),
+      sure: eb('bag.sure', '+', eb.ref('moved.sure_delta')),
+      changed: put('change'),
+    }))
+    .whereRef('moved.of_bag', '=', 'bag.id'),
+);
+
 /** The last seq that was given; 0 in a new lab. */
 export async function lastSeq(tx: Tx): Promise<number> {
-  const row = await tx
-    .selectFrom('movement')
-    .select((eb) => eb.fn.max('seq').as('seq'))
-    .executeTakeFirst();
+  const [row] = await newestSeq(tx, {});
   return row?.seq ?? 0;
 }
 
@@ -50,28 +92,10 @@ export async function postMovements(tx: Tx, act: string, change: number, movemen
     saw: movement.saw ?? null,
     build_line: movement.buildLine ?? null,
   }));
-  for (const some of chunks(rows)) await tx.insertInto('movement').values(some).execute();
-  await tx
-    .updateTable('bag')
-    .from((db) =>
-      db
-        .selectFrom('movement')
-        .select((eb) => [
-          'bag as of_bag',
-          eb.fn.sum<number>('delta').as('delta'),
-          eb.fn.sum<number>('sure_delta').as('sure_delta'),
-        ])
-        .where('seq', '>', before)
-        .groupBy('bag')
-        .as('moved'),
-    )
-    .set((eb) => ({
-      on_hand: eb('bag.on_hand', '+', eb.ref('moved.delta')),
-      sure: eb('bag.sure', '+', eb.ref('moved.sure_delta')),
-      changed: change,
-    }))
-    .whereRef('moved.of_bag', '=', 'bag.id')
-    .execute();
+  const [alone] = rows;
+  if (alone && rows.length === 1) await insertMovement(tx, alone);
+  else for (const some of chunks(rows)) await tx.insertInto('movement').values(some).execute();
+  await moveBags(tx, { before, change });
   await refreshOldest(tx, [...new Set(movements.filter((movement) => movement.lot).map((movement) => movement.bag))]);
 }
 

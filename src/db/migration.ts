@@ -1,9 +1,14 @@
-import { sql, type Kysely } from 'kysely';
+import { CompiledQuery, sql, type Kysely } from 'kysely';
 import type { Engine, EngineParts, Tx } from './engine.ts';
 import { MIGRATIONS } from './migration-list.ts';
 import { Refused } from './refused.ts';
 import type { Schema } from './schema.ts';
 import { writing } from './writing.ts';
+
+/** compiled once, since every writing transaction asks it */
+const NEWEST = CompiledQuery.raw('select coalesce(max(version), 0) as version from schema_version') as CompiledQuery<{
+  version: number;
+}>; // as: raw text knows no rows
 
 /** One step of the schema, forward only. */
 export interface Migration {
@@ -36,7 +41,7 @@ export async function refuseNewer(tx: Tx): Promise<void> {
 }
 
 async function lastVersion(db: Kysely<Schema>): Promise<number> {
-  const { rows } = await sql<{ version: number }>`select coalesce(max(version), 0) as version from schema_version`.execute(db);
+  const { rows } = await db.executeQuery(NEWEST);
   return rows[0]?.version ?? 0;
 }
 
