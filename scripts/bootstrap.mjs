@@ -41,7 +41,10 @@ function webWanted() {
     }
   };
   for (const room of ['web', 'api', 'core']) if (existsSync(join(root, 'src', room))) walk(join(root, 'src', room));
-  const seen = files.map((file) => `${file.slice(root.length)} ${statSync(file).size} ${statSync(file).mtimeMs}`);
+  const seen = files.map((file) => {
+    const { size, mtimeMs } = statSync(file);
+    return `${file.slice(root.length)} ${size} ${mtimeMs}`;
+  });
   return createHash('sha256').update(seen.join('\n')).update(readStamp(packageStamp)).digest('hex');
 }
 
