@@ -12,7 +12,7 @@ import { action, type Action } from './action.ts';
 import { begin } from './begin.ts';
 import { MOST, quantityTrouble } from './checks.ts';
 import type { ImportInput, ImportResult } from './inputs.ts';
-import { newPart } from './part-key.ts';
+import { partOfRow } from './part-key.ts';
 import { clashOf, planImport, type ImportPlan, type PlannedBag } from './plan-import.ts';
 
 /** What an import would do with the lab as it is now; writes nothing. */
@@ -46,7 +46,7 @@ export const importList: Action<ImportInput, ImportResult> = action(
     );
     const parts = await ensureParts(
       tx,
-      plan.bags.map((bag) => newPart(bag.row.part)),
+      plan.bags.map((bag) => partOfRow(bag.row)),
     );
     const bags = plan.bags.map((bag) => ({ planned: bag, row: newBag(bag, parts) }));
     await insertBags(
@@ -88,7 +88,7 @@ export const importList: Action<ImportInput, ImportResult> = action(
       skipped: plan.skipped,
     });
   },
-  ({ rows }) => rows.forEach(({ part }) => newPart(part)),
+  ({ rows }) => rows.forEach(partOfRow),
 );
 
 function newBag(bag: PlannedBag, parts: ReadonlyMap<string, string>): NewBag {

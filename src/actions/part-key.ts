@@ -1,3 +1,5 @@
+import type { ReadRow } from '#core/bom/bom.ts';
+import { withDoubts } from '#core/part/doubted.ts';
 import { partCode, toldByText } from '#core/part/part-code.ts';
 import type { Fact, Part } from '#core/part/part.ts';
 import type { NewPart } from '#db/parts.ts';
@@ -19,6 +21,15 @@ const made = new WeakMap<Part, NewPart>();
 export function newPart(part: Part): NewPart {
   const known = made.get(part) ?? makePart(part);
   made.set(part, known);
+  return known;
+}
+
+const ofRows = new WeakMap<ReadRow, NewPart>();
+
+/** The part of a row that becomes a bag, with what was doubtful about it. */
+export function partOfRow(row: ReadRow): NewPart {
+  const known = ofRows.get(row) ?? makePart(withDoubts(row.part, row.doubts));
+  ofRows.set(row, known);
   return known;
 }
 

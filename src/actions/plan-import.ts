@@ -2,7 +2,7 @@ import type { ReadRow } from '#core/bom/bom.ts';
 import { readBagNumber } from '#core/stock/bag-number.ts';
 import type { Refusal } from '#core/stock/refusal.ts';
 import { nextNumber } from './bag-numbers.ts';
-import { newPart } from './part-key.ts';
+import { partOfRow } from './part-key.ts';
 
 /** What a list would become, before anything is written. */
 export interface ImportPlan {
@@ -47,7 +47,7 @@ export function planImport(rows: readonly ReadRow[], taken: ReadonlySet<number>,
       box: row.box?.trim() || box,
       place,
       text: textOf(row),
-      key: newPart(row.part).key,
+      key: partOfRow(row).key,
       ...amount(row),
     };
   });

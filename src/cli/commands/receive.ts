@@ -1,8 +1,9 @@
 import type { ReceivedItem } from '#actions/inputs.ts';
 import { receive } from '#actions/receive.ts';
-import { readTypedLine } from '#actions/typed-line.ts';
+import { readTypedLine, type TypedLine } from '#actions/typed-line.ts';
 import type { Outcome } from '#core/stock/refusal.ts';
 import { cliText } from '#say/en/cli.ts';
+import { doubtText } from '#say/en/doubts.ts';
 import { defineCommand, refused, wrongUsage } from '../command.ts';
 import { BAGS, readWhole } from '#actions/whole.ts';
 import { WRITE_OPTIONS, writeAct } from '../write-act.ts';
@@ -35,9 +36,10 @@ export const command = defineCommand({
     };
     const items: ReceivedItem[] = [];
     for (const line of lines) {
-      const item = readLine(line, bag !== null);
-      if (!item.ok) return refused(item.refusal);
-      items.push({ ...item.value, ...more });
+      const read = readLine(line, bag !== null);
+      if (!read.ok) return refused(read.refusal);
+      for (const doubt of read.value.doubts) terminal.say(cliText('line-doubt', { line, ...doubtText(doubt) }));
+      items.push({ ...read.value.item, ...more });
     }
     return writeAct(terminal, options, {
       action: receive,
@@ -55,8 +57,8 @@ function linesOf(words: readonly string[], input: string): string[] {
 }
 
 /** Into a bag that is there a number alone is enough: what is in it is known. */
-function readLine(line: string, intoBag: boolean): Outcome<ReceivedItem> {
+function readLine(line: string, intoBag: boolean): Outcome<TypedLine> {
   if (!intoBag || /\s/.test(line.trim())) return readTypedLine(line);
   const quantity = readWhole(line.trim(), 'quantity');
-  return quantity.ok ? { ok: true, value: { quantity: quantity.value } } : quantity;
+  return quantity.ok ? { ok: true, value: { item: { quantity: quantity.value }, doubts: [] } } : quantity;
 }

@@ -1,20 +1,8 @@
+import { CELL_FIELDS } from '#core/part/hints.ts';
+
 /** What a column can mean. The first group goes to the reader of parts, the second to the row, the last is passed over. */
 export const COLUMN_ROLES = [
-  'value',
-  'footprint',
-  'package',
-  'partNumber',
-  'maker',
-  'description',
-  'tolerance',
-  'voltage',
-  'power',
-  'current',
-  'dielectric',
-  'technology',
-  'category',
-  'device',
-  'supplierNumber',
+  ...CELL_FIELDS,
   'refs',
   'quantity',
   'unit',

@@ -1,4 +1,5 @@
-import type { Doubt, DoubtCode, DoubtField } from '#core/part/doubt.ts';
+import type { Doubt } from '#core/part/doubt.ts';
+import { doubtedFields, isAssumption, isOfPart } from '#core/part/doubted.ts';
 import type { Part } from '#core/part/part.ts';
 import { serve } from '#core/serve/serve.ts';
 import { rankOf, type Answer, type Because, type Verdict } from '#core/serve/verdict.ts';
@@ -12,22 +13,6 @@ export interface Judged extends Answer {
   readonly samePackage: boolean;
 }
 
-/** What a doubt about a part leaves at best. A unit taken from the kind is an assumption; two readings are for a person. */
-const LEAVES: Readonly<Partial<Record<DoubtCode, Verdict>>> = { 'unit-assumed': 'serves' };
-const PART_FIELDS: ReadonlySet<DoubtField> = new Set<DoubtField>([
-  'kind',
-  'value',
-  'unit',
-  'tolerance',
-  'voltage',
-  'power',
-  'current',
-  'dielectric',
-  'technology',
-  'package',
-  'partNumber',
-]);
-
 /** How each bag answers what is asked; those that don't at all are left out. Bags of one part are judged once. */
 function judge(bags: readonly Bag[], asked: Part, doubts: readonly Doubt[]): Judged[] {
   const known = new Map<string, Answer & { readonly samePackage: boolean }>();
@@ -35,7 +20,7 @@ function judge(bags: readonly Bag[], asked: Part, doubts: readonly Doubt[]): Jud
   for (const bag of bags) {
     let answer = known.get(bag.partId);
     if (!answer) {
-      const served = doubted(serve(bag.part, asked), doubts);
+      const served = doubtedBag(bag.part, doubted(serve(bag.part, asked), doubts));
       known.set(bag.partId, (answer = { ...served, samePackage: statesPackage(served) }));
     }
     if (answer.verdict === 'missing') continue;
@@ -76,14 +61,29 @@ function atMost(answer: Answer, most: Verdict, because: Because): Answer {
 
 /** The same part number settles every doubt but one about the number itself. */
 function doubted(answer: Answer, doubts: readonly Doubt[]): Answer {
-  const byNumber = answer.because.some(({ code }) => code === 'part-number');
+  const byNumber = isByNumber(answer);
   return doubts
-    .filter(({ field }) => PART_FIELDS.has(field) && (!byNumber || field === 'partNumber'))
+    .filter((doubt) => isOfPart(doubt) && (!byNumber || doubt.field === 'partNumber'))
     .reduce(
-      (before, { code, field, args }) =>
-        atMost(before, LEAVES[code] ?? 'check', { code: 'doubt', args: { field, text: args['text'] ?? '' } }),
+      (before, doubt) =>
+        atMost(before, isAssumption(doubt) ? 'serves' : 'check', {
+          code: 'doubt',
+          args: { field: doubt.field, text: doubt.args['text'] ?? '' },
+        }),
       answer,
     );
+}
+
+/** The same for what the bag was read as when it came in. */
+function doubtedBag(part: Part, answer: Answer): Answer {
+  const byNumber = isByNumber(answer);
+  return doubtedFields(part)
+    .filter((field) => !byNumber || field === 'partNumber')
+    .reduce((before, field) => atMost(before, 'check', { code: 'doubt', args: { field, text: part.text } }), answer);
+}
+
+function isByNumber({ because }: Answer): boolean {
+  return because.some(({ code }) => code === 'part-number');
 }
 
 /** Salvaged, mixed and expired bags are for a person to look at; an estimate is said. */

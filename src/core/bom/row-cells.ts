@@ -1,7 +1,7 @@
 import type { Kind } from '#core/part/part.ts';
 import { KINDS } from '#core/part/part.ts';
 import { withoutControls } from '#core/quantity/plain-text.ts';
-import type { PartHints, ReadField } from '#core/part/hints.ts';
+import { CELL_FIELDS, type PartHints, type ReadField } from '#core/part/hints.ts';
 import { isBlank, isLink } from './cell-shapes.ts';
 import type { ColumnGuess, ColumnRole } from './columns.ts';
 
@@ -33,23 +33,6 @@ export function cellsOf(cells: readonly RoleCell[], role: ColumnRole): string[] 
   return cells.filter(({ column }) => column.role === role).map(({ text }) => text);
 }
 
-const FIELD_ROLES: readonly (ReadField & ColumnRole)[] = [
-  'value',
-  'footprint',
-  'package',
-  'partNumber',
-  'maker',
-  'description',
-  'tolerance',
-  'voltage',
-  'power',
-  'current',
-  'dielectric',
-  'technology',
-  'category',
-  'device',
-  'supplierNumber',
-];
 const BARE = /^[±<>≤≥]?\s*-?\d+(?:[.,]\d+)?$/;
 const UNIT = /^(?:[pnuµμmkKMG]?(?:F|H|Hz|Ω|V|W|A)|[kM]?ohms?|[pnuµμkM])$/iu;
 const DEFAULT_UNITS: Readonly<Partial<Record<ColumnRole, string>>> = { tolerance: '%', voltage: 'V', power: 'W', current: 'A' };
@@ -58,7 +41,7 @@ const DEFAULT_UNITS: Readonly<Partial<Record<ColumnRole, string>>> = { tolerance
 export function partFields(cells: readonly RoleCell[]): NonNullable<PartHints['fields']> {
   const unitCell = cellsOf(cells, 'unit').find((text) => UNIT.test(text));
   const fields: Partial<Record<ReadField, string>> = {};
-  for (const role of FIELD_ROLES) {
+  for (const role of CELL_FIELDS) {
     const texts = cells
       .filter(({ column, text }) => column.role === role && !isLink(text))
       .map(({ column, text }) => withUnit(text, column, unitCell));

@@ -23,7 +23,8 @@ export function partTerms({ part, code }: Bag): Terms {
   words.add(codeWord(code));
   for (const word of wordsOf(kind)) words.add(word);
   for (const fact of Object.values(facts))
-    if (fact && fact.unit === null && fact.key !== 'partNumber') for (const word of wordsOf(fact.value)) words.add(word);
+    if (fact && fact.unit === null && fact.key !== 'partNumber' && fact.key !== 'doubted')
+      for (const word of wordsOf(fact.value)) words.add(word);
   if (facts.partNumber) for (const word of numberWords(facts.partNumber.value)) words.add(word);
   return { facts: Object.values(facts).filter((fact) => fact !== undefined), words, numbers: numberKeys(part) };
 }

@@ -1,7 +1,7 @@
 import type { Kind } from './part.ts';
 
-/** What a column or cell of a row is about, as far as a part is concerned. */
-export const READ_FIELDS = [
+/** What a cell of a row is about, as far as a part is concerned. */
+export const CELL_FIELDS = [
   'value',
   'footprint',
   'package',
@@ -17,8 +17,10 @@ export const READ_FIELDS = [
   'category',
   'device', // name of a symbol in a parts library: evidence of kind and package, rarely a part number
   'supplierNumber', // read only for a maker's ordering code that stands in the wrong column
-  'context', // a section heading, the title of the file or of the column: states facts for every row under it
 ] as const;
+
+/** `context`: a section heading, the title of the file or of the column, which states facts for every row under it. */
+export const READ_FIELDS = [...CELL_FIELDS, 'context'] as const;
 export type ReadField = (typeof READ_FIELDS)[number];
 
 /**

@@ -84,6 +84,7 @@ export const WORD_FACTS = [
   'safety', // X2, Y1, …; fuse characteristic; anything that is never swapped by rule
   'partNumber',
   'maker',
+  'doubted', // fields of a bag's part that were read with a doubt, by blanks; no demand has it
   'variant', // what else the text says that tells parts apart, when no fact of its own holds it
 ] as const;
 export type WordFact = (typeof WORD_FACTS)[number];

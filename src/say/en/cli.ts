@@ -115,6 +115,7 @@ const CLI = {
     `${onHand} on hand${sure < onHand ? `, ${sure} of them sure` : ''}, ${reserved} reserved, ${free} free${toCount ? '. To be counted.' : ''}`,
   doubt: ({ row, field, why, settle }: { row: number; field: string; why: string; settle: string }) =>
     `row ${row}, ${field}: ${why} ${settle}`,
+  'line-doubt': ({ line, why, settle }: { line: string; why: string; settle: string }) => `'${line}': ${why} ${settle}`,
   'columns-taken': ({ columns }: { columns: string }) =>
     `Columns: ${columns}. Where this is wrong: --columns "2=value,3=footprint"; stock lists have bag (its number), box and place.`,
   'columns-unreadable': ({ word, roles }: { word: string; roles: string }) =>
