@@ -37,3 +37,5 @@ export const ActView = z
     bags: z.array(z.int()),
   })
   .openapi('Act');
+export type ActView = z.infer<typeof ActView>;
+export type Warned = z.infer<typeof Warned>;

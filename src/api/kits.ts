@@ -1,5 +1,6 @@
 import { z } from '@hono/zod-openapi';
 import { actId, Balance, done, note } from './acts.ts';
+import { Said } from './bags.ts';
 
 export const Reason = z.object({ code: z.string(), text: z.string() }).openapi('Because');
 export const Taken = z.object({ bag: z.int(), take: z.int() }).openapi('Take');
@@ -67,8 +68,6 @@ export const KitAnswer = z
   .openapi('KitAnswer');
 export type KitAnswer = z.infer<typeof KitAnswer>;
 
-/** A line of a saved board against the bags, with the demand by which a choice for it is kept. */
-export const BoardLine = LineAnswer.extend({ demand: z.string() }).openapi('BoardLine');
 
 const anyway = z.boolean().exactOptional().openapi({ description: 'promise the pieces even where not one board can be built' });
 
@@ -133,12 +132,15 @@ export const KitTakeView = z
     bag: z.int(),
     code: z.string(),
     text: z.string(),
+    said: Said,
+    unit: z.string(),
     box: z.string().nullable(),
     place: z.string().nullable(),
     tray: z.int(),
     cell: z.int(),
     refs: z.array(z.string()),
     planned: z.int(),
+    spare: z.int().openapi({ description: 'how many of the planned ones are above the count' }),
     picked: z.int(),
     returned: z.int(),
     state: z.enum(['open', 'done']),
@@ -147,7 +149,37 @@ export const KitTakeView = z
   })
   .openapi('KitTake');
 
-export const KitView = z.object({ build: BuildView, takes: z.array(KitTakeView) }).openapi('Kit');
+export type KitTakeView = z.infer<typeof KitTakeView>;
+export type BuildView = z.infer<typeof BuildView>;
+
+/** An act of a build, as its page shows it; `takes` are the cells that it touched. */
+export const KitAct = z
+  .object({
+    act: z.string(),
+    kind: z.string(),
+    who: z.string(),
+    happenedAt: z.string(),
+    undoes: z.string().nullable(),
+    undoneBy: z.string().nullable(),
+    takes: z.array(z.string()),
+    pieces: z.int(),
+  })
+  .openapi('KitAct');
+export type KitAct = z.infer<typeof KitAct>;
+
+export const KitLineView = z
+  .object({ line: z.string(), row: z.int(), refs: z.array(z.string()), said: Said, need: z.int(), short: z.int() })
+  .openapi('KitLine');
+
+export const KitView = z
+  .object({
+    build: BuildView,
+    takes: z.array(KitTakeView).openapi({ description: 'in the order of the walk' }),
+    lines: z.array(KitLineView).openapi({ description: 'what the build needs, and what it lacks' }),
+    acts: z.array(KitAct).openapi({ description: 'the newest first' }),
+  })
+  .openapi('Kit');
+export type KitView = z.infer<typeof KitView>;
 
 const quantity = z.int().min(0).max(1_000_000_000);
 const take = z.guid().openapi({ description: 'id of a take of the build' });
