@@ -1,14 +1,22 @@
+import { QueryClientProvider } from '@tanstack/react-query';
+import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { FindPage } from './screens/find/find-page.tsx';
+import { followLab, queries } from './lab/answers.ts';
+import { router } from './routes.tsx';
+import { listenForKeys } from './ui/keys.ts';
 import './ui/tokens.css';
 import './ui/components.css';
-import './screens/find/find.css';
+import './ui/widgets.css';
 
 const place = document.getElementById('lab');
 if (!place) throw new Error('the page has no place for the lab');
+followLab();
+listenForKeys();
 createRoot(place).render(
   <StrictMode>
-    <FindPage />
+    <QueryClientProvider client={queries}>
+      <RouterProvider router={router} />
+    </QueryClientProvider>
   </StrictMode>,
 );

@@ -1,30 +1,81 @@
-import { FIND_PAGE } from '#say/en/find-page.ts';
-import { Tag } from './tag.tsx';
+import { Link } from '@tanstack/react-router';
+import { UI } from '#say/en/ui.ts';
+import { Icon } from './icon.tsx';
+import { HomeTag } from './tag.tsx';
 
-/** The bar of jobs. Find is the one job that has its page yet. */
-export function Bar() {
+export interface Job {
+  readonly to: '/' | '/receive' | '/boards' | '/kits' | '/boxes' | '/history' | '/devices' | '/keys';
+  readonly name: string;
+  readonly count?: number;
+  /** on a phone it stands under More */
+  readonly far?: boolean;
+}
+
+interface BarProps {
+  readonly jobs: readonly Job[];
+  /** what stands under More beside the far jobs */
+  readonly more: readonly Job[];
+  readonly lab: string | null;
+}
+
+/** Where am I, what else can I do: the jobs on a rail; on a phone at the foot. */
+export function Bar({ jobs, more, lab }: BarProps) {
   return (
     <>
       <a className="skip" href="#main">
-        {FIND_PAGE.skip}
+        {UI.skip}
       </a>
       <header className="bar">
-        <a className="home" href="/">
-          <span aria-hidden="true">
-            <Tag number="b" at={0.17} />
-          </span>
+        <Link className="home" to="/">
+          <HomeTag />
           Bagatelle
-        </a>
-        <nav className="jobs" aria-label={FIND_PAGE.jobs}>
+        </Link>
+        <nav className="jobs" aria-label={UI.jobs}>
           <ul>
-            <li>
-              <a href="/" aria-current="page">
-                {FIND_PAGE.find}
-              </a>
+            {jobs.map((job) => (
+              <li key={job.to} className={job.far ? 'far' : undefined}>
+                <JobLink job={job} />
+              </li>
+            ))}
+            <li className="more">
+              <button type="button" popoverTarget="more">
+                {UI.more}
+              </button>
             </li>
           </ul>
         </nav>
+        <div className="who">
+          {lab && <span>{lab}</span>}
+          <button type="button" className="btn quiet wide-more" popoverTarget="more">
+            {UI.more}
+          </button>
+          <Link className="btn" to="/" search={{ focus: '1' }}>
+            <Icon sign="scan" />
+            {UI.findOrScan} <kbd aria-hidden="true">/</kbd>
+          </Link>
+        </div>
       </header>
+      <nav id="more" popover="auto" aria-label={UI.moreJobs}>
+        {[...jobs.filter((job) => job.far).map((job) => ({ ...job, phone: true })), ...more].map((job) => (
+          <Link
+            key={job.to}
+            to={job.to}
+            className={'phone' in job ? 'phone' : undefined}
+            onClick={() => document.getElementById('more')?.hidePopover()}
+          >
+            {job.name}
+          </Link>
+        ))}
+      </nav>
     </>
+  );
+}
+
+function JobLink({ job }: { readonly job: Job }) {
+  return (
+    <Link to={job.to} activeOptions={{ exact: job.to === '/', includeSearch: false }} activeProps={{ 'aria-current': 'page' }}>
+      {job.name}
+      {job.count ? <i>{job.count}</i> : null}
+    </Link>
   );
 }

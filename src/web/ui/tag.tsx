@@ -1,11 +1,49 @@
-import type { CSSProperties } from 'react';
+import type { CSSProperties, ReactNode } from 'react';
+import { railMark } from '#core/stock/rail.ts';
+import { UI } from '#say/en/ui.ts';
 
-/** A bag number as its drawn tag; `at` is how deep it stands in its box, 0 front to 1 back. */
-export function Tag({ number, at, gone = false }: { number: number | string; at: number; gone?: boolean }) {
-  const style = { '--at': at } as CSSProperties; // as: React's type knows no custom properties
+export type TagSize = 'sm' | 'normal' | 'big' | 'huge';
+
+interface TagProps {
+  readonly bag: number;
+  readonly gone?: boolean;
+  readonly size?: TagSize;
+}
+
+const style = (mark: number): CSSProperties => ({ '--at': mark }) as CSSProperties; // as: React's type knows no custom properties
+
+/** Class names of the drawn tag, for a link that is one. */
+export function tagClass({ gone = false, size = 'normal' }: Pick<TagProps, 'gone' | 'size'>): string {
+  return ['tag', gone && 'gone', size !== 'normal' && size].filter(Boolean).join(' ');
+}
+
+/** A bag number as its drawn tag; the mark on its rail is its place among the steps of the rail. */
+export function Tag({ bag, gone = false, size = 'normal' }: TagProps) {
   return (
-    <span className={gone ? 'tag gone' : 'tag'} style={style}>
-      {number}
+    <span className={tagClass({ gone, size })} style={style(railMark(bag))}>
+      <TagWords bag={bag} />
+    </span>
+  );
+}
+
+/** What stands in a tag; read aloud as "bag 114". */
+export function TagWords({ bag }: { readonly bag: number }): ReactNode {
+  return (
+    <>
+      <span className="vh">{UI.bag}</span>
+      {bag}
+    </>
+  );
+}
+
+/** The style of a link that is a tag. */
+export const tagStyle = (bag: number): CSSProperties => style(railMark(bag));
+
+/** The mark of the house: a tag that is no bag. */
+export function HomeTag() {
+  return (
+    <span className="tag" style={style(0.17)} aria-hidden="true">
+      b
     </span>
   );
 }

@@ -1,0 +1,71 @@
+import type { Problem } from '#api/problem.ts';
+import { changes } from './changes.ts';
+
+/** Why there is no answer: the lab refused and said why, or it could not be reached. */
+export type Trouble = { readonly kind: 'refused'; readonly problem: Problem } | { readonly kind: 'away' };
+
+/** Thrown by `ask`; the pages show its trouble. */
+export class Unanswered extends Error {
+  readonly trouble: Trouble;
+  constructor(trouble: Trouble) {
+    super(trouble.kind === 'refused' ? trouble.problem.detail : 'the lab did not answer');
+    this.trouble = trouble;
+  }
+}
+
+export type Method = 'GET' | 'POST' | 'PATCH' | 'DELETE';
+
+interface Sent {
+  readonly method?: Method;
+  /** an object goes as JSON, a file as it is */
+  readonly body?: object | Blob;
+  readonly signal?: AbortSignal;
+}
+
+const CHANGE = 'bagatelle-change';
+const NAME = 'bagatelle-name';
+
+/** Asks the lab's API; what comes back has the shape that `src/api` gives for the address. Throws `Unanswered`. */
+export async function ask<Answer>(address: string, sent: Sent = {}): Promise<Answer> {
+  const answer = await fetched(address, sent);
+  const body: unknown = answer.headers.get('content-type')?.includes('json') ? await answer.json() : null;
+  if (!answer.ok) {
+    if (isProblem(body)) {
+      if (body.code === 'wire-change-ahead') changes.reset();
+      throw new Unanswered({ kind: 'refused', problem: body });
+    }
+    throw new Unanswered({ kind: 'away' });
+  }
+  // what an act answers must be known to the questions that follow it
+  if (sent.method && sent.method !== 'GET') changes.note(Number(answer.headers.get(CHANGE)));
+  return body as Answer; // as: the shape is the API's contract, which the server's compiler holds
+}
+
+async function fetched(address: string, { method = 'GET', body, signal }: Sent): Promise<Response> {
+  const file = body instanceof Blob;
+  const headers: Record<string, string> = { 'bagatelle-at-least': String(Math.max(0, changes.known())) };
+  const who = localStorage.getItem(NAME);
+  if (who) headers['bagatelle-who'] = encodeURIComponent(who);
+  if (method !== 'GET') headers['content-type'] = file ? 'application/octet-stream' : 'application/json';
+  const payload = body === undefined ? (method === 'POST' ? '{}' : null) : file ? body : JSON.stringify(body);
+  try {
+    return await fetch(address, { method, headers, body: payload, ...(signal && { signal }) });
+  } catch (error) {
+    if (signal?.aborted) throw error;
+    throw new Unanswered({ kind: 'away' });
+  }
+}
+
+function isProblem(body: unknown): body is Problem {
+  return typeof body === 'object' && body !== null && 'code' in body && 'detail' in body;
+}
+
+/** Address with what is asked after the `?`; what is undefined or null is left out. */
+export function address(
+  path: string,
+  query: Readonly<Record<string, string | number | boolean | null | undefined>> = {},
+): string {
+  const words = new URLSearchParams();
+  for (const [name, value] of Object.entries(query)) if (value !== undefined && value !== null) words.set(name, String(value));
+  return words.size ? `${path}?${words}` : path;
+}

@@ -1,0 +1,4 @@
+/** Not written yet. */
+export function BeginPage() {
+  return <main id="main" className="page" />;
+}

@@ -1,0 +1,4 @@
+/** Not written yet. */
+export function BoardPage() {
+  return <main id="main" className="page" />;
+}

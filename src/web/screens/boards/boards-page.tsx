@@ -1,0 +1,4 @@
+/** Not written yet. */
+export function BoardsPage() {
+  return <main id="main" className="page" />;
+}

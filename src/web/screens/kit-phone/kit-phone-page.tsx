@@ -1,0 +1,4 @@
+/** Not written yet. */
+export function KitPhonePage() {
+  return <main id="main" className="page" />;
+}

@@ -1,0 +1,4 @@
+/** Not written yet. */
+export function ReceivePage() {
+  return <main id="main" className="page" />;
+}
