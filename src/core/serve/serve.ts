@@ -13,22 +13,42 @@ import { rankOf, type Answer } from './verdict.ts';
  * The reasons come worst first. `100n 0603 X7R 50V` for `100n 0603 25V` → serves; `100n 0603` for it → check; `100n 0805 50V` → missing.
  */
 export function serve(has: Part, asked: Part): Answer {
-  if (asked.kind === 'not-a-part' || has.kind === 'not-a-part') return answer([finding('missing', 'not-a-part')]);
+  return answer(weigh(has, asked).deciding);
+}
+
+/** What was found of a bag's part against what is asked. */
+export interface Weighed {
+  /** what the verdict is made of: the worst of it */
+  readonly deciding: readonly Finding[];
+  /** every fact that was compared, also where the two are nothing like each other */
+  readonly seen: readonly Finding[];
+}
+
+/** All findings behind the verdict of `serve`, fact by fact. */
+export function weigh(has: Part, asked: Part): Weighed {
+  if (asked.kind === 'not-a-part' || has.kind === 'not-a-part') return weighed(finding('missing', 'not-a-part'));
   const number = numberFit(has, asked);
   const kind = commonKind(has, asked, number);
-  if (kind === null) return answer([finding('missing', 'nothing-like-it')]);
+  if (kind === null) return weighed(finding('missing', 'nothing-like-it'));
   const rules = RULES[kind];
   const facts = rules.facts.flatMap((rule) => compareFact(rule, has, asked));
   const found = kind === 'capacitor' ? [...facts, ...capacitorFindings(has, asked)] : facts;
   if (number === 'same')
-    return answer([
-      finding('exact', 'part-number', { value: wordFact(asked, 'partNumber') ?? '' }),
+    return weighed(
+      finding('exact', 'part-number', { value: wordFact(asked, 'partNumber') ?? '' }, 'partNumber'),
       ...underSameNumber(found, asked),
       ...onBoard(has, asked),
-    ]);
-  if (!alike(rules, found, number, has, asked))
-    return answer([...found.filter(({ level }) => level === 'missing'), finding('missing', 'nothing-like-it')]);
-  return answer([...found, ...numberFindings(rules, has, asked, number), ...unnamed(rules, found, asked)]);
+    );
+  if (!isLike(rules, found, number, has, asked)) {
+    const nothing = finding('missing', 'nothing-like-it');
+    const named = rules.number === 'made-alike' ? [] : numberFindings(rules, has, asked, number);
+    return { deciding: [...found.filter(({ level }) => level === 'missing'), nothing], seen: [...found, ...named, nothing] };
+  }
+  return weighed(...found, ...numberFindings(rules, has, asked, number), ...unnamed(rules, found, asked));
+}
+
+function weighed(...found: readonly Finding[]): Weighed {
+  return { deciding: found, seen: found };
 }
 
 /** What a fuse must state, and equal, to be the same: IEC 60127 marks characteristic, current and voltage, its size is its holder's. */
@@ -73,7 +93,7 @@ function onBoard(has: Part, asked: Part): Finding[] {
   return [finding('check', 'differs', { fact: 'kind', has: has.kind, asked: asked.kind })];
 }
 
-function alike(rules: KindRules, found: readonly Finding[], number: NameFit | null, has: Part, asked: Part): boolean {
+function isLike(rules: KindRules, found: readonly Finding[], number: NameFit | null, has: Part, asked: Part): boolean {
   if (number === 'packing' || number === 'base') return true;
   return rules.identity.some((key) =>
     key === 'variant'
