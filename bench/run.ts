@@ -6,8 +6,9 @@ import type { Bench, Measured } from './bench.ts';
 import { bench as find } from './find.ts';
 import { bench as ledger } from './ledger.ts';
 import { bench as match } from './match.ts';
+import { bench as pages } from './pages.ts';
 
-const BENCHES: readonly Bench[] = [ledger, find, match];
+const BENCHES: readonly Bench[] = [ledger, find, match, pages];
 const RESULTS = fileURLToPath(new URL('results.md', import.meta.url));
 
 /** `npm run bench`, `npm run bench -- find match`, `npm run bench -- --write` (keeps the table in bench/results.md). */
@@ -19,17 +20,17 @@ if (unknown.length) {
   process.exit(2);
 }
 
-const pages: string[] = [];
+const written: string[] = [];
 let missed = 0;
 for (const bench of chosen) {
   const rows = await bench.run(tell);
   tell('');
   const page = [`## ${bench.name}`, '', bench.about, '', ...table(rows), ''].join('\n');
   console.log(page);
-  pages.push(page);
+  written.push(page);
   missed += rows.filter(({ ok }) => !ok).length;
 }
-if (values.write) keep(pages);
+if (values.write) keep(written);
 if (missed) console.error(`${missed} of the targets ${missed === 1 ? 'is' : 'are'} missed.`);
 process.exitCode = missed ? 1 : 0;
 
