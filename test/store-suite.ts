@@ -3,6 +3,7 @@ import { decidingSuite } from './store/deciding.ts';
 import { importingSuite } from './store/importing.ts';
 import { keepingSuite } from './store/keeping.ts';
 import type { Store } from './store/lab.ts';
+import { laterSuite } from './store/later.ts';
 import { modelSuite } from './store/model.ts';
 import { movingSuite } from './store/moving.ts';
 import { planningSuite } from './store/planning.ts';
@@ -18,6 +19,7 @@ export function storeSuite(store: Store): void {
   importingSuite(store);
   buildingSuite(store);
   decidingSuite(store);
+  laterSuite(store);
   planningSuite(store);
   repeatingSuite(store);
   modelSuite(store, MODEL_RUNS);

@@ -164,6 +164,21 @@ export interface ChooseResult extends Done {
   readonly accept: boolean;
 }
 
+/** Leaves the lines of a demand off for now, or fits them again. */
+export interface FitLaterInput extends ActInput {
+  /** name of the board */
+  readonly board: string;
+  readonly demand: string;
+  readonly later: boolean;
+  /** the line that the person had in mind, where several have the demand */
+  readonly row?: number;
+}
+export interface FitLaterResult extends Done {
+  readonly board: string;
+  readonly demand: string;
+  readonly later: boolean;
+}
+
 /** Keeps a build of a saved board without a promise: it competes with all other planned builds until it is reserved. */
 export interface PlanBuildInput extends ActInput {
   readonly board: string;
@@ -288,6 +303,7 @@ export type ActKind =
   | 'set-aside'
   | 'board-saved'
   | 'chosen'
+  | 'fit-later'
   | 'planned'
   | 'reserved'
   | 'picked-for-build'

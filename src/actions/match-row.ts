@@ -12,12 +12,12 @@ export interface RowCandidate extends Match {
 /** One line of a BOM against the bags, with every bag that may answer it, the best first; null where the BOM has no such row. */
 export function matchRow(
   { stock, index }: Pick<StockNow, 'stock' | 'index'>,
-  { rows, choices }: Bom,
+  { rows, choices, later }: Bom,
   row: number,
   boards: number,
 ): { readonly line: MatchedLine; readonly candidates: readonly RowCandidate[] } | null {
   const mine = rows.filter((one) => one.row === row);
-  const [line] = matchBom(mine, index, choices, boards);
+  const [line] = matchBom(mine, index, choices, boards, later);
   if (!line) return null;
   const bags = new Map(stock().bags.map((bag) => [bag.number, bag]));
   const candidates = line.candidates.map((one): RowCandidate => {

@@ -15,6 +15,8 @@ import { planKit } from './plan-kit.ts';
 export interface Bom {
   readonly rows: readonly ReadRow[];
   readonly choices: readonly Choice[];
+  /** demands that are left off the board for now; of a file there are none */
+  readonly later?: readonly string[];
 }
 
 /** A build that nothing is promised to yet: one that is asked for now, or one that the lab keeps as planned. */
@@ -56,7 +58,7 @@ interface Settings {
 /** Plans builds together on a picture of the stock; answers them in the order of the plan, the first served first. Nothing is written. */
 export async function planBuilds(now: StockNow, builds: readonly OpenBuild[], settings: Settings): Promise<PlannedBom[]> {
   const stock = now.stock();
-  const matched = new Map(builds.map((one) => [one.key, matchBom(one.rows, now.index, one.choices, one.boards)]));
+  const matched = new Map(builds.map((one) => [one.key, matchBom(one.rows, now.index, one.choices, one.boards, one.later)]));
   const demands = builds.map((one) => demandOf(one, matched.get(one.key) ?? []));
   const plan = await planKit(stock, demands, settings.spares ? { spares: USUAL_SPARES } : {});
   const taken = new Map([...(settings.promised ?? [])].map(([bag, names]) => [bag, [...names]]));

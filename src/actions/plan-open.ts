@@ -50,9 +50,9 @@ export async function planAsked(
   return { planned, all };
 }
 
-function openBuild({ name, boards, priority, due, rows, choices }: Wish, at: number): OpenBuild {
+function openBuild({ name, boards, priority, due, rows, choices, later = [] }: Wish, at: number): OpenBuild {
   const rank = { priority: priority ?? USUAL_PRIORITY, due: due ?? null };
-  return { key: `asked ${at + 1}`, kept: false, name, boards, ...rank, rows, choices };
+  return { key: `asked ${at + 1}`, kept: false, name, boards, ...rank, rows, choices, later };
 }
 
 /** The planned builds with their BOMs; equal ones in the order in which they were planned. */
@@ -61,7 +61,8 @@ async function plannedBuilds(tx: Tx): Promise<OpenBuild[]> {
   for (const { id: key, name, state, board, revision, boards, priority, due } of await readBuilds(tx)) {
     if (state !== 'planned' || board === null || revision === null) continue;
     const bom = await readBoard(tx, board, revision);
-    if (bom) found.push({ key, kept: true, name, boards, priority, due, rows: bom.lines, choices: bom.choices });
+    if (bom)
+      found.push({ key, kept: true, name, boards, priority, due, rows: bom.lines, choices: bom.choices, later: bom.later });
   }
   return found;
 }

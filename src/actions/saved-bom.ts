@@ -10,6 +10,6 @@ export async function savedBom(
 ): Promise<Outcome<FoundBom>> {
   const found = await lab.read((tx) => readBoard(tx, name, wanted));
   if (!found) return refuse('no-such-board', { board: name });
-  const { board, revision, lines: rows, choices } = found;
-  return done({ name: board.name, board: board.name, revision: revision.name, rows, choices });
+  const { board, revision, lines: rows, choices, later } = found;
+  return done({ name: board.name, board: board.name, revision: revision.name, rows, choices, later });
 }

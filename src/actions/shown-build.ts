@@ -4,7 +4,7 @@ import type { OpenBuild, PlannedBom, PlannedBomLine } from './plan-builds.ts';
 
 /** What is shown of a build of a plan. */
 export interface ShownBuild {
-  readonly open: Omit<OpenBuild, 'rows' | 'choices'>;
+  readonly open: Omit<OpenBuild, 'rows' | 'choices' | 'later'>;
   readonly plan: Pick<Plan, 'proof' | 'gap'>;
   readonly build: PlannedBuild;
   readonly lines: readonly PlannedBomLine[];
@@ -31,7 +31,7 @@ export function keptOf(result: ReserveKitResult, planned: PlannedBom, all: reado
 }
 
 function shown({ open, plan: { proof, gap }, build, lines, route }: PlannedBom, whole: boolean): ShownBuild {
-  const { rows: _rows, choices: _choices, ...told } = open;
+  const { rows: _rows, choices: _choices, later: _later, ...told } = open;
   return { open: told, plan: { proof, gap }, build, lines: whole ? lines : [], route: whole ? route : [] };
 }
 

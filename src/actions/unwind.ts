@@ -4,6 +4,7 @@ import { bagsById, bagsMadeBy } from '#db/bags.ts';
 import { buildsOfRevision, dropRevision, findChoice, revisionOfAct, writeChoice, type ChoiceMemo } from '#db/boards.ts';
 import { dropEmptyBoxes } from '#db/boxes.ts';
 import type { Tx } from '#db/database.ts';
+import { isLater, writeLater, type LaterMemo } from '#db/later.ts';
 import { postBagChanges } from '#db/ledger.ts';
 import { touchesOf } from '#db/touched.ts';
 import type { ActKind } from './inputs.ts';
@@ -23,6 +24,7 @@ export const UNWIND: Readonly<Partial<Record<ActKind, Unwind>>> = {
   imported: { trouble: importTrouble, after: removeBags },
   'board-saved': { trouble: boardTrouble, after: removeRevision },
   chosen: { trouble: choiceTrouble, after: restoreChoice },
+  'fit-later': { trouble: laterTrouble, after: restoreLater },
   planned: undoPlanned,
   reserved: undoReserved,
   'picked-for-build': undoPicked,
@@ -77,5 +79,17 @@ async function choiceTrouble(tx: Tx, act: KnownAct): Promise<Refusal | null> {
 async function restoreChoice(tx: Tx, act: KnownAct): Promise<string[]> {
   const { board, demand, before } = act.memo as ChoiceMemo; // as: `choose` wrote it
   await writeChoice(tx, board, demand, before);
+  return [];
+}
+
+async function laterTrouble(tx: Tx, act: KnownAct): Promise<Refusal | null> {
+  const { board, demand, after } = act.memo as LaterMemo; // as: `fitLater` wrote it
+  const same = (await isLater(tx, board, demand)) === after;
+  return same ? null : { code: 'not-undoable', args: { act: act.id, why: 'changed-since' } };
+}
+
+async function restoreLater(tx: Tx, act: KnownAct): Promise<string[]> {
+  const { board, demand, before } = act.memo as LaterMemo; // as: `fitLater` wrote it
+  await writeLater(tx, board, demand, before);
   return [];
 }

@@ -12,6 +12,7 @@ export const VERBS = {
   undo: 'an act taken back',
   saveBoard: 'a BOM kept',
   choose: 'a bag chosen for a demand',
+  fitLater: 'a demand left off for now, or fitted again',
   planBuild: 'a build kept without a promise',
   reserveKit: 'a plan taken',
   reserveBom: 'a BOM planned, and the plan taken',

@@ -11,7 +11,16 @@ export const BoardView = z
     name: z.string(),
     revisions: z.array(Revision),
     builds: z
-      .array(z.object({ build: z.string(), name: z.string(), state: z.string(), boards: z.int(), made: z.int().nullable(), when: z.string() }))
+      .array(
+        z.object({
+          build: z.string(),
+          name: z.string(),
+          state: z.string(),
+          boards: z.int(),
+          made: z.int().nullable(),
+          when: z.string(),
+        }),
+      )
       .openapi({ description: 'builds of the board, the newest first' }),
   })
   .openapi('Board');
@@ -19,7 +28,12 @@ export type BoardView = z.infer<typeof BoardView>;
 
 /** How many of a board what is free makes, were nothing else built. */
 export const BoardReach = z
-  .object({ board: z.string(), buildable: z.int(), most: z.boolean().openapi({ description: 'it may be more: nobody counted on' }), limitedBy: z.array(Limit) })
+  .object({
+    board: z.string(),
+    buildable: z.int(),
+    most: z.boolean().openapi({ description: 'it may be more: nobody counted on' }),
+    limitedBy: z.array(Limit),
+  })
   .openapi('BoardReach');
 export type BoardReach = z.infer<typeof BoardReach>;
 
@@ -32,7 +46,10 @@ export const BoardLine = LineAnswer.extend({
   later: z.boolean().openapi({ description: 'left off for now by hand: fit later' }),
   chosen: z.object({ bag: z.int(), accept: z.boolean(), reason: z.string().nullable() }).nullable(),
   holds: Said.nullable().openapi({ description: 'what the first bag holds' }),
-  nearest: z.int().nullable().openapi({ description: 'where nothing serves: the bag that lacks least; of an open check: the bag to look at' }),
+  nearest: z
+    .int()
+    .nullable()
+    .openapi({ description: 'where nothing serves: the bag that lacks least; of an open check: the bag to look at' }),
   free: z.int().openapi({ description: 'free in the bags that may be taken for it' }),
   left: z.int().openapi({ description: 'left over in them after the plan' }),
   reaches: z.int().nullable().openapi({ description: 'boards that its bags alone let be built; null where it needs none' }),
@@ -101,6 +118,7 @@ export const LaterRequest = z
     id: actId,
     demand: z.string().min(1).max(2000),
     later: z.boolean().openapi({ description: 'true: leave it off for now; false: fit it again' }),
+    row: z.int().positive().exactOptional().openapi({ description: 'the line that is meant, where several have the demand' }),
     note,
   })
   .openapi('LaterRequest');

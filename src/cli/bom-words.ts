@@ -15,7 +15,7 @@ export interface NamedBom extends Bom {
 
 /**
  * The BOM of a word: a file where there is one, else a saved board. A file whose name is that of a board is put with the
- * choices that were made for the board. `told` corrects what the columns of a file mean.
+ * choices that were made for the board, and what is left off it for now. `told` corrects what the columns of a file mean.
  */
 export async function namedBom(
   lab: Lab,
@@ -33,11 +33,12 @@ export async function namedBom(
           : { code: 'no-such-board', args: { board: word } },
       };
     const { name } = board.board;
-    return { ok: true, value: { name, board: name, revision: board.revision.name, rows: board.lines, choices: board.choices } };
+    const { revision: newest, lines: rows, choices, later } = board;
+    return { ok: true, value: { name, board: name, revision: newest.name, rows, choices, later } };
   }
   const read = await readPath(word, told);
   if (!read.ok) return read;
   const name = nameOfFile(word);
   const board = await lab.read((tx) => readBoard(tx, name));
-  return { ok: true, value: { name, rows: read.value.rows, choices: board?.choices ?? [] } };
+  return { ok: true, value: { name, rows: read.value.rows, choices: board?.choices ?? [], later: board?.later ?? [] } };
 }

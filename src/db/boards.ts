@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Choice, ReadRow } from '#core/bom/bom.ts';
 import type { Tx } from './engine.ts';
+import { readLater } from './later.ts';
 import { chunks } from './rows.ts';
 
 export interface RevisionSummary {
@@ -25,6 +26,8 @@ export interface BoardRevision {
   readonly revision: RevisionSummary;
   readonly lines: readonly ReadRow[];
   readonly choices: readonly Choice[];
+  /** demands whose lines are left off for now */
+  readonly later: readonly string[];
 }
 
 /** Live boards by name, each with its live revisions. */
@@ -47,6 +50,7 @@ export async function readBoard(tx: Tx, board: string, revision?: string): Promi
     revision: summary(row),
     lines: lines.map((line) => JSON.parse(line.read) as ReadRow), // as: `insertRevision` wrote it
     choices: await readChoices(tx, found.id),
+    later: await readLater(tx, found.id),
   };
 }
 

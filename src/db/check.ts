@@ -1,6 +1,7 @@
 import { sql } from 'kysely';
 import type { Tx } from './engine.ts';
 import { readChange } from './change.ts';
+import { checkLater } from './check-later.ts';
 import { grouped } from './rows.ts';
 
 /** What a check may find; each is a fault of ours or of the disk, never of a person. */
@@ -13,6 +14,7 @@ export type LabFaultCode =
   | 'gone-holds' // {bag, onHand}: a bag that is no more still holds something
   | 'promise' // {build, bag, reserved, wanted}: what is reserved is not what open takes still want
   | 'planned' // {build}: a planned build without a board that is there
+  | 'later' // {board, demand, kept}: what is left off for now is not what the acts say
   | 'act-open' // {act}: an act without its answer
   | 'act-order' // {act, change, last}: a change number beyond the last one
   | 'undo-kind' // {act, undoes}: an undo of another kind, or of an undo
@@ -37,6 +39,7 @@ export async function checkLab(tx: Tx): Promise<LabFault[]> {
     ['movements', () => checkBalances(tx)],
     ['promises', () => checkPromises(tx)],
     ['planned', () => checkPlanned(tx)],
+    ['later', () => checkLater(tx)],
     ['acts', () => checkActs(tx, last)],
     ['undos', () => checkUndos(tx)],
     ['parts', () => checkParts(tx)],

@@ -20,6 +20,7 @@ const TABLES = {
   revision: ['id'],
   line: ['id'],
   choice: ['board', 'demand'],
+  later: ['board', 'demand'],
   build: ['id'],
   build_line: ['id'],
   movement: ['seq'],

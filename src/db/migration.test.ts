@@ -8,7 +8,7 @@ import { migrate, schemaVersion, type Migration } from './migration.ts';
 import { MIGRATIONS } from './migration-list.ts';
 import { openSqlite } from './sqlite.ts';
 
-const next: Migration = { name: '0099-next', statements: () => ['create table later (id integer primary key)'] };
+const next: Migration = { name: '0099-next', statements: () => ['create table next_one (id integer primary key)'] };
 const broken: Migration = {
   name: '0099-broken',
   statements: () => ['create table half (id integer primary key)', 'no such statement'],

@@ -138,6 +138,12 @@ export interface ChoiceTable {
   accept: Flag;
 }
 
+/** Demands that are left off a board for now. */
+export interface LaterTable {
+  board: string;
+  demand: string;
+}
+
 export interface BuildTable {
   id: Once<string>;
   name: string;
@@ -202,6 +208,7 @@ export interface Schema {
   revision: RevisionTable;
   line: LineTable;
   choice: ChoiceTable;
+  later: LaterTable;
   build: BuildTable;
   build_line: BuildLineTable;
   reservation: ReservationTable;

@@ -4,10 +4,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { sql } from 'kysely';
+import { fitLater } from '#actions/fit-later.ts';
 import { pick } from '#actions/pick.ts';
 import { planBuild } from '#actions/plan-build.ts';
 import { saveBoard } from '#actions/save-board.ts';
 import { undo } from '#actions/undo.ts';
+import { demandKey } from '#core/part/demand-key.ts';
 import { backupLab, restoreFile } from '#db/backup.ts';
 import { takeChange } from '#db/change.ts';
 import { checkLab } from '#db/check.ts';
@@ -52,6 +54,7 @@ export function keepingSuite(store: Store): void {
     const picked = await did(act(lab, pick, { bag: 1, quantity: 20, note: 'Ω “quoted”\nnext line' }));
     await did(act(lab, undo, { act: picked.act }));
     await did(act(lab, saveBoard, { board: 'Owl', lines: [row(2, resistor(100))] }));
+    await did(act(lab, fitLater, { board: 'Owl', demand: demandKey(resistor(100)), later: true }));
     await did(act(lab, planBuild, { board: 'Owl', boards: 2, due: '2026-12-01' }));
     await withFolder(async (folder) => {
       const file = join(folder, 'lab.jsonl');

@@ -25,6 +25,7 @@ export interface MatchedLine {
   readonly refs: readonly string[];
   /** pieces for one board: the refs, or the quantity where there are none; see `perBoardOf` */
   readonly perBoard: number;
+  /** not where the line says so, and not where it is left off for now */
   readonly fitted: boolean;
   readonly asked: Part;
   readonly demand: string;
@@ -44,15 +45,32 @@ export interface MatchedLine {
 
 /**
  * Puts the lines of a BOM against the bags, for so many boards. The choice by hand for a demand comes first. Bags that are astray
- * are left out and named; a stated shortfall is `missing`, with the nearest bag in the reasons.
+ * are left out and named; a stated shortfall is `missing`, with the nearest bag in the reasons. Lines with a demand of `later` need nothing.
  */
-export function matchBom(lines: readonly ReadRow[], index: FindIndex, choices: readonly Choice[], boards = 1): MatchedLine[] {
+export function matchBom(
+  lines: readonly ReadRow[],
+  index: FindIndex,
+  choices: readonly Choice[],
+  boards = 1,
+  later: readonly string[] = [],
+): MatchedLine[] {
   const chosen = new Map(choices.map((choice) => [choice.demand, choice]));
-  return lines.map((line) => matchLine(line, index, chosen.get(demandKey(line.part)) ?? null, boards));
+  const off = new Set(later);
+  return lines.map((line) => {
+    const demand = demandKey(line.part);
+    return matchLine(line, index, { choice: chosen.get(demand) ?? null, later: off.has(demand) }, boards);
+  });
 }
 
-function matchLine(line: ReadRow, index: FindIndex, choice: Choice | null, boards: number): MatchedLine {
-  const { row, refs, fitted, part: asked } = line;
+/** What a person decided for a line. */
+interface Decided {
+  readonly choice: Choice | null;
+  readonly later: boolean;
+}
+
+function matchLine(line: ReadRow, index: FindIndex, { choice, later }: Decided, boards: number): MatchedLine {
+  const { row, refs, part: asked } = line;
+  const fitted = line.fitted && !later;
   const isPart = asked.kind !== 'not-a-part';
   const perBoard = isPart ? perBoardOf(line) : 0;
   const need = fitted ? perBoard * boards : 0;
@@ -61,7 +79,7 @@ function matchLine(line: ReadRow, index: FindIndex, choice: Choice | null, board
   const answers = withChoice(here, index, asked, choice);
   const nearest = isPart && answers.length === 0 ? nearestBag(index, asked) : null;
   const short = Math.max(0, need - promised(answers, choice));
-  const ofLine = stateOf(line);
+  const ofLine: Because[] = [...(later && line.fitted ? [LATER] : []), ...stateOf(line)];
   const because = [
     ...ofLine,
     ...(short ? [{ code: 'short' as const, args: { free: need - short, need } }] : []),
@@ -87,6 +105,7 @@ function matchLine(line: ReadRow, index: FindIndex, choice: Choice | null, board
   };
 }
 
+const LATER: Because = { code: 'later', args: {} };
 const NOTHING: Because = { code: 'nothing-like-it', args: {} };
 
 /** An open check names its bag, since nothing is taken from it. */

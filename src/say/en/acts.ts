@@ -8,6 +8,7 @@ const DEEDS: Readonly<Record<string, string>> = {
   'set-aside': 'bag marked',
   'board-saved': 'board saved',
   chosen: 'bag chosen by hand',
+  'fit-later': 'fit later changed',
   planned: 'build planned',
   reserved: 'kit reserved',
   'picked-for-build': 'kit picked',

@@ -55,6 +55,7 @@ const SENTENCES = {
   short: (a) => `${a['free']} free, ${a['need']} needed`,
   promised: (a) => `promised to ${a['build']}`,
   'not-fitted': () => 'not fitted on this board',
+  later: () => 'left off for now, to be fitted later',
   'not-a-part': () => 'not a part',
 } satisfies Record<BecauseCode, (args: Args) => string>;
 
