@@ -1,0 +1,89 @@
+import type { OpenLab } from './lab.ts';
+
+/** A page in one of its states; `ready` is a word that stands on it when it is drawn. */
+export interface State {
+  readonly name: string;
+  readonly path: string;
+}
+
+interface Build {
+  readonly id: string;
+  readonly state: string;
+  readonly name: string;
+}
+
+/** Every page of the lab in the states that an address can bring about. */
+export async function statesOf(lab: OpenLab): Promise<State[]> {
+  const { boards } = await get<{ boards: readonly { name: string }[] }>(lab, 'api/boards');
+  const { builds } = await get<{ builds: readonly Build[] }>(lab, 'api/kits');
+  const { bags } = await get<{ bags: readonly { bag: number; onHand: number; reserved: number }[] }>(lab, 'api/bags');
+  const board = encodeURIComponent(boards[0]?.name ?? '');
+  const reserved = bags.find((bag) => bag.reserved > 0) ?? bags[0];
+  const exhausted = bags.find((bag) => bag.onHand === 0) ?? bags[0];
+  const build = (...wanted: readonly string[]): string =>
+    builds.find(({ state }) => wanted.includes(state))?.id ?? builds[0]?.id ?? '';
+  const open = build('picking', 'reserved');
+  const built = build('built');
+  return [
+    { name: 'find, nothing typed', path: '' },
+    { name: 'find', path: '?words=4k7+0805' },
+    { name: 'find, nothing like it', path: '?words=zzyzx' },
+    { name: 'find, a bag', path: `?words=100n&bag=${reserved?.bag}` },
+    { name: 'find, an exhausted bag', path: `?bag=${exhausted?.bag}` },
+    { name: 'find, picking from a bag', path: `?bag=${reserved?.bag}&act=pick` },
+    { name: 'find, no such bag', path: '?bag=99999' },
+    { name: 'begin', path: 'begin' },
+    { name: 'receive', path: 'receive?box=A' },
+    { name: 'a list as it is read', path: `drafts/${await draftOf(lab, 'list', LIST)}` },
+    { name: 'a BOM as it is read', path: `drafts/${await draftOf(lab, 'bom', BOM)}` },
+    { name: 'boards', path: 'boards' },
+    { name: 'a board', path: `boards/${board}?boards=40` },
+    { name: 'a line of a board', path: `boards/${board}?boards=3&row=2` },
+    { name: 'no such board', path: 'boards/no-such-board' },
+    { name: 'kits', path: 'kits' },
+    { name: 'a kit', path: `kits/${open}` },
+    { name: 'a kit at the boxes', path: `kits/${open}/pick` },
+    { name: 'a soldered kit', path: `kits/${built}` },
+    { name: 'leftovers', path: `kits/${built}/leftovers` },
+    { name: 'tray sheet', path: `kits/${open}/sheet` },
+    { name: 'boxes', path: 'boxes' },
+    { name: 'a box', path: 'boxes?box=A' },
+    { name: 'what was done', path: 'history' },
+    { name: 'devices', path: 'devices' },
+    { name: 'pairing', path: 'pair?code=NOTACODE' },
+    { name: 'keys', path: 'keys' },
+    { name: 'no such page', path: 'nowhere' },
+  ];
+}
+
+const LIST = [
+  'Bag;What;Pcs',
+  '901;4k7 1% 0805;about 50',
+  '902;100n X7R 50V 0805;1240',
+  '903;4,7;12',
+  '904;Steckverbinderkabelkonfektionierungszubehörsatzverpackungseinheit;3',
+].join('\n');
+const BOM = [
+  'Refs,Val,Shape,Pcs',
+  'R1 R2,4k7 1%,0805,3',
+  'C1,"4,7",0805,1',
+  'U1,LM35DZ,TO-92,1',
+  'J1,Steckverbinderkabelkonfektionierungszubehörsatzverpackungseinheit,,1',
+].join('\n');
+
+async function draftOf(lab: OpenLab, is: 'list' | 'bom', text: string): Promise<string> {
+  const answer = await fetch(`${lab.url}api/drafts?is=${is}&name=${is === 'list' ? 'shelf' : 'practice board'}.csv`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/octet-stream' },
+    body: text,
+  });
+  const { draft } = (await answer.json()) as { draft?: string }; // as: the API's shape
+  if (!draft) throw new Error(`the lab kept no draft: ${answer.status}`);
+  return draft;
+}
+
+async function get<T>(lab: OpenLab, path: string): Promise<T> {
+  const answer = await fetch(lab.url + path);
+  if (!answer.ok) throw new Error(`${path} answered ${answer.status}`);
+  return (await answer.json()) as T; // as: the API's shape
+}
