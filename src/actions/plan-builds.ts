@@ -39,6 +39,8 @@ export interface PlannedBom {
   readonly open: OpenBuild;
   readonly build: PlannedBuild;
   readonly lines: readonly PlannedBomLine[];
+  /** the same lines put against the bags, before anything was planned */
+  readonly matched: readonly MatchedLine[];
   readonly route: readonly Stop[];
   readonly cells: readonly CellInput[];
 }
@@ -66,12 +68,13 @@ export async function planBuilds(now: StockNow, builds: readonly OpenBuild[], se
     const open = builds.find(({ key }) => key === build.build);
     if (!open) throw new Error(`a plan for build ${build.build}, which nobody asked for`);
     const planned = new Map(build.lines.map((line) => [line.line, line]));
-    const lines = (matched.get(open.key) ?? []).map((line, at) => {
+    const mine = matched.get(open.key) ?? [];
+    const lines = mine.map((line, at) => {
       const key = `${open.key}/${at}`;
       return { ...answerOf(key, line, planned.get(key), taken), demand: line.demand };
     });
     for (const bag of bagsOf(build)) taken.set(bag, [...(taken.get(bag) ?? []), open.name]);
-    return { change: stock.change, plan, open, build, lines, ...walkOf(build, stock) };
+    return { change: stock.change, plan, open, build, lines, matched: mine, ...walkOf(build, stock) };
   });
 }
 

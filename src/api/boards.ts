@@ -37,6 +37,8 @@ export const BoardReach = z
   .openapi('BoardReach');
 export type BoardReach = z.infer<typeof BoardReach>;
 
+export const BoardReaches = z.object({ boards: z.array(BoardReach) }).openapi('BoardReaches');
+
 /** A line of a saved board against the bags, with the demand by which a choice for it is kept. */
 export const BoardLine = LineAnswer.extend({
   demand: z.string(),
@@ -45,7 +47,9 @@ export const BoardLine = LineAnswer.extend({
   fitted: z.boolean(),
   later: z.boolean().openapi({ description: 'left off for now by hand: fit later' }),
   chosen: z.object({ bag: z.int(), accept: z.boolean(), reason: z.string().nullable() }).nullable(),
-  holds: Said.nullable().openapi({ description: 'what the first bag holds' }),
+  holds: Said.nullable().openapi({
+    description: 'what the first bag holds that it gets; where it gets none, the one to look at',
+  }),
   nearest: z
     .int()
     .nullable()

@@ -77,6 +77,15 @@ export async function readBuilds(tx: Tx): Promise<BuildSummary[]> {
   return [...going, ...builds.filter((build) => !goesOn(build)).toReversed()];
 }
 
+/** Builds that were not taken back, by the name of their board, the newest first. */
+export async function readBuildsOfBoards(tx: Tx): Promise<Map<string, BuildSummary[]>> {
+  const builds = (await summaries(tx, null)).toReversed();
+  return grouped(
+    builds.filter(({ board }) => board !== null),
+    ({ board }) => board ?? '',
+  );
+}
+
 /** One build with its route; null where there is none, or it was taken back. */
 export async function readKit(tx: Tx, id: string): Promise<Kit | null> {
   const [build] = await summaries(tx, id);

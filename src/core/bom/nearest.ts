@@ -17,8 +17,20 @@ export const LACKS: ReadonlySet<BecauseCode> = new Set<BecauseCode>(['below', 'd
 
 /** For a line that nothing serves: the bag with the fewest facts that fall short or differ; null where nothing is like it. */
 export function nearestBag(index: FindIndex, asked: Part): Nearest | null {
+  const [best] = nearestBags(index, asked);
+  return best ? { bag: best.bag.number, because: said(best.bag, best.lacks) } : null;
+}
+
+/** A bag that is no answer, and what it lacks. */
+export interface Lacking {
+  readonly bag: Bag;
+  readonly lacks: readonly Because[];
+}
+
+/** Bags that are no answer though something like it: those that hold something first, then those that lack least. */
+export function nearestBags(index: FindIndex, asked: Part): Lacking[] {
   const seen = new Map<string, readonly Because[]>();
-  let best: { bag: Bag; lacks: readonly Because[] } | null = null;
+  const found: Lacking[] = [];
   for (const bag of nearestTo(index, asked)) {
     if (bag.state === 'astray') continue;
     let lacks = seen.get(bag.partId);
@@ -26,14 +38,15 @@ export function nearestBag(index: FindIndex, asked: Part): Nearest | null {
       if (seen.size === MOST_PARTS) break;
       seen.set(bag.partId, (lacks = serve(bag.part, asked).because.filter(({ code }) => LACKS.has(code))));
     }
-    if (lacks.length && (!best || isNearer(bag, lacks, best))) best = { bag, lacks };
+    if (lacks.length) found.push({ bag, lacks });
   }
-  return best && { bag: best.bag.number, because: said(best.bag, best.lacks) };
+  return found.toSorted(byLack);
 }
 
-function isNearer(bag: Bag, lacks: readonly Because[], best: { bag: Bag; lacks: readonly Because[] }): boolean {
-  const order = Number(bag.onHand === 0) - Number(best.bag.onHand === 0) || lacks.length - best.lacks.length;
-  return order === 0 ? bag.number < best.bag.number : order < 0;
+function byLack(a: Lacking, b: Lacking): number {
+  return (
+    Number(a.bag.onHand === 0) - Number(b.bag.onHand === 0) || a.lacks.length - b.lacks.length || a.bag.number - b.bag.number
+  );
 }
 
 function said(bag: Bag, [first, ...more]: readonly Because[]): Because[] {

@@ -12,6 +12,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
   name: 'a name',
   'new-revision': 'a revision that the board does not have yet',
   'take-of-build': 'one take of this build, named once',
+  'row-of-board': 'a row of the board',
   'demand-of-board': 'what a line of the board asks for',
   'part-or-bag': 'a part, or the number of a bag that is there',
   'quantity-first': 'the quantity first, then the part',

@@ -1,18 +1,30 @@
 import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
+import { boardLines } from '#actions/board-lines.ts';
+import { followReach } from '#actions/board-reach.ts';
 import { choose } from '#actions/choose.ts';
+import { fitLater } from '#actions/fit-later.ts';
+import { lineDetail } from '#actions/line-detail.ts';
 import { perform } from '#actions/perform.ts';
-import { planBom } from '#actions/plan-bom.ts';
 import { saveBoard } from '#actions/save-board.ts';
-import { BoardSaved, BoardView, ChoiceRequest, Chosen } from '#api/boards.ts';
+import {
+  BoardLines,
+  BoardReaches,
+  BoardSaved,
+  BoardView,
+  ChoiceRequest,
+  Chosen,
+  LaterDone,
+  LaterRequest,
+  LineDetail,
+} from '#api/boards.ts';
 import { BoardQuery, boardsWanted, fileBody } from '#api/files.ts';
-import { lineAnswer } from '#api/kit-answers.ts';
-import { BoardLine } from '#api/kits.ts';
 import { PROBLEMS } from '#api/problem.ts';
 import { readBoard, readBoards } from '#db/boards.ts';
-import { sayBecause } from '#say/en/because.ts';
+import { readBuildsOfBoards } from '#db/read-builds.ts';
 import { actRoute } from '../act-route.ts';
 import { doneOf } from '../answer-act.ts';
 import { apiApp } from '../api-app.ts';
+import { boardLinesAnswer, boardViews, lineDetailAnswer } from '../board-answers.ts';
 import { json } from '../json.ts';
 import { problem, refusal } from '../problem.ts';
 import { CHANGE_HEADER, whoOf, type Served } from '../served.ts';
@@ -39,15 +51,43 @@ const postBoard = createRoute({
   },
 });
 
+const revision = z.string().max(100).exactOptional().openapi({ description: 'the newest unless said' });
+
+const getReach = createRoute({
+  method: 'get',
+  path: '/api/boards/reach',
+  summary: 'How many of each board what is free makes, were nothing else built',
+  responses: { 200: { description: 'every board alone', content: json(BoardReaches) }, ...PROBLEMS },
+});
+
 const getLines = createRoute({
   method: 'get',
   path: '/api/boards/{board}/lines',
-  summary: 'The lines of a board against the bags',
-  request: { params: board, query: z.object({ boards: boardsWanted.default(1), revision: z.string().exactOptional() }) },
-  responses: {
-    200: { description: 'its lines', content: json(z.object({ revision: z.string(), lines: z.array(BoardLine) })) },
-    ...PROBLEMS,
+  summary: 'The lines of a board against the bags, for so many boards, as if no other build were planned',
+  request: { params: board, query: z.object({ boards: boardsWanted.default(1), revision }) },
+  responses: { 200: { description: 'its lines', content: json(BoardLines) }, ...PROBLEMS },
+});
+
+const getLine = createRoute({
+  method: 'get',
+  path: '/api/boards/{board}/lines/{row}',
+  summary: 'One line point by point against a bag, and the other bags that may answer it',
+  request: {
+    params: board.extend({ row: z.coerce.number().int().min(1) }),
+    query: z.object({
+      revision,
+      bag: z.coerce.number().int().min(1).exactOptional().openapi({ description: 'the one that it would get unless said' }),
+    }),
   },
+  responses: { 200: { description: 'the line', content: json(LineDetail) }, ...PROBLEMS },
+});
+
+const postLater = actRoute({
+  path: '/api/boards/{board}/later',
+  summary: 'Leave the lines of a demand off for now, or fit them again',
+  request: { params: board },
+  body: LaterRequest,
+  answer: LaterDone,
 });
 
 const postChoice = actRoute({
@@ -60,12 +100,21 @@ const postChoice = actRoute({
 
 export function boardRoutes({ lab, stock, clock }: Served): OpenAPIHono {
   const app = apiApp();
+  const reach = followReach(lab, stock);
   app.openapi(getBoards, async (c) => {
-    const boards = await lab.read(readBoards);
-    return c.json({ boards: boards.map(({ id, name, revisions }) => ({ id, name, revisions: [...revisions] })) }, 200);
+    const { boards, builds } = await lab.read(async (tx) => ({
+      boards: await readBoards(tx),
+      builds: await readBuildsOfBoards(tx),
+    }));
+    return c.json({ boards: boardViews(boards, builds) }, 200);
+  });
+  app.openapi(getReach, async (c) => {
+    const { change, boards } = await reach.current();
+    c.header(CHANGE_HEADER, String(change));
+    return c.json({ boards: boards.map((one) => ({ ...one, limitedBy: [...one.limitedBy] })) }, 200);
   });
   app.openapi(postBoard, async (c) => {
-    const { name, id, board: named, revision } = c.req.valid('query');
+    const { name, id, board: named, revision: called } = c.req.valid('query');
     const read = await readUpload(c, name);
     if (!read.ok) return refusal(c, read.refusal);
     const input = {
@@ -73,7 +122,7 @@ export function boardRoutes({ lab, stock, clock }: Served): OpenAPIHono {
       board: named ?? name.replace(/\.[^.]+$/, ''),
       source: name,
       lines: read.value.rows,
-      ...(revision !== undefined && { revision }),
+      ...(called !== undefined && { revision: called }),
     };
     const outcome = await perform(lab, saveBoard, clock, whoOf(c), input);
     if (!outcome.ok) return refusal(c, outcome.refusal);
@@ -83,15 +132,30 @@ export function boardRoutes({ lab, stock, clock }: Served): OpenAPIHono {
   });
   app.openapi(getLines, async (c) => {
     const { board: name } = c.req.valid('param');
-    const { boards, revision } = c.req.valid('query');
-    const found = await lab.read((tx) => readBoard(tx, name, revision));
+    const { boards, revision: wanted } = c.req.valid('query');
+    const found = await lab.read((tx) => readBoard(tx, name, wanted));
     if (!found) return problem(c, 'no-such-board', { board: name });
-    const planned = await planBom(await stock.current(), { rows: found.lines, choices: found.choices }, boards, {
-      spares: false,
-    });
-    c.header(CHANGE_HEADER, String(planned.change));
-    const lines = planned.lines.map((line) => ({ ...lineAnswer(line, sayBecause), demand: line.demand }));
-    return c.json({ revision: found.revision.name, lines }, 200);
+    const lines = await boardLines(await stock.current(), found, boards);
+    c.header(CHANGE_HEADER, String(lines.planned.change));
+    return c.json(boardLinesAnswer(found, lines), 200);
+  });
+  app.openapi(getLine, async (c) => {
+    const { board: name, row } = c.req.valid('param');
+    const { revision: wanted, bag } = c.req.valid('query');
+    const found = await lab.read((tx) => readBoard(tx, name, wanted));
+    if (!found) return problem(c, 'no-such-board', { board: name });
+    const now = await stock.current();
+    const detail = lineDetail(now, found, row, bag);
+    if (!detail.ok) return refusal(c, detail.refusal);
+    c.header(CHANGE_HEADER, String(now.change));
+    return c.json(lineDetailAnswer(detail.value), 200);
+  });
+  app.openapi(postLater, async (c) => {
+    const outcome = await perform(lab, fitLater, clock, whoOf(c), { ...c.req.valid('json'), ...c.req.valid('param') });
+    if (!outcome.ok) return refusal(c, outcome.refusal);
+    const { board: of, demand, later, repeat } = outcome.value;
+    const answer = { ...doneOf(c, outcome.value), board: of, demand, later };
+    return repeat ? c.json(answer, 200) : c.json(answer, 201);
   });
   app.openapi(postChoice, async (c) => {
     const outcome = await perform(lab, choose, clock, whoOf(c), { ...c.req.valid('json'), ...c.req.valid('param') });
