@@ -1,8 +1,8 @@
 import type { Bag } from '#core/stock/stock.ts';
-import type { BagView, FoundBag } from './bags.ts';
+import type { BagView, FoundBag, Said } from './bags.ts';
 
-/** A bag as it crosses the wire. */
-export function bagView(bag: Bag): BagView {
+/** A bag as it crosses the wire, with what it is in words. */
+export function bagView(bag: Bag, said: Said): BagView {
   const { number, box, place, code, part, holder, unit, state, onHand, sure, reserved, oldest, toCount } = bag;
   const free = sure - reserved;
   return {
@@ -11,6 +11,7 @@ export function bagView(bag: Bag): BagView {
     place,
     code,
     text: part.text,
+    said: { ...said },
     kind: part.kind,
     holder,
     unit,
@@ -24,16 +25,29 @@ export function bagView(bag: Bag): BagView {
   };
 }
 
-/** A bag that a search found, with why. */
-export function foundBag({
-  bag,
-  full,
-  why,
-}: {
+interface Found {
   readonly bag: Bag;
   readonly full: boolean;
+  readonly group: FoundBag['group'];
   readonly why: readonly string[];
-}): FoundBag {
-  const { number, box, code, part, onHand, sure, reserved } = bag;
-  return { bag: number, box, code, text: part.text, onHand, free: sure - reserved, full, why: [...why] };
+}
+
+/** A bag that a search found, with why. */
+export function foundBag({ bag, full, group, why }: Found, said: Said): FoundBag {
+  const { number, box, place, code, part, unit, state, onHand, sure, reserved } = bag;
+  return {
+    bag: number,
+    box,
+    place,
+    code,
+    text: part.text,
+    said: { ...said },
+    unit,
+    state,
+    onHand,
+    free: sure - reserved,
+    group,
+    full,
+    why: [...why],
+  };
 }

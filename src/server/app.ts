@@ -6,6 +6,7 @@ import { pages } from './pages.ts';
 import { methodGuard } from './method-guard.ts';
 import { onError, problem } from './problem.ts';
 import { bagRoutes } from './routes/bags.ts';
+import { boxRoutes } from './routes/boxes.ts';
 import { boardRoutes } from './routes/boards.ts';
 import { changeRoutes } from './routes/changes.ts';
 import { fileRoutes } from './routes/files.ts';
@@ -14,7 +15,7 @@ import { kitRoutes } from './routes/kits.ts';
 import { movementRoutes } from './routes/movements.ts';
 import type { Served } from './served.ts';
 
-const ROUTES = [movementRoutes, bagRoutes, fileRoutes, boardRoutes, kitRoutes, kitActRoutes, changeRoutes];
+const ROUTES = [movementRoutes, bagRoutes, boxRoutes, fileRoutes, boardRoutes, kitRoutes, kitActRoutes, changeRoutes];
 
 interface AppOptions {
   readonly pagesFolder: string;

@@ -2,6 +2,7 @@ import { bagView } from '#api/bag-answers.ts';
 import { readBagHistory, type BagEntry } from '#db/history.ts';
 import { readBag } from '#db/read-stock.ts';
 import { cliText } from '#say/en/cli.ts';
+import { sayPart } from '#say/en/said.ts';
 import { oneBag } from '../bag-words.ts';
 import { defineCommand, ENDED, JSON_OPTION, refused } from '../command.ts';
 import { withLab } from '../lab.ts';
@@ -31,7 +32,7 @@ export const command = defineCommand({
       lab.read(async (tx) => ({ bag: await readBag(tx, number.value), entries: await readBagHistory(tx, number.value) })),
     );
     if (!read.bag) return refused({ code: 'no-such-bag', args: { bag: number.value } });
-    const bag = bagView(read.bag);
+    const bag = bagView(read.bag, sayPart(read.bag.part));
     if (options.json) {
       terminal.out(JSON.stringify({ ...bag, movements: read.entries }));
       return ENDED;

@@ -1,7 +1,5 @@
-import { findBags } from '#actions/find-bags.ts';
+import { findBags, type FoundBag } from '#actions/find-bags.ts';
 import { followStock } from '#actions/follow-stock.ts';
-import { foundBag } from '#api/bag-answers.ts';
-import type { FoundBag } from '#api/bags.ts';
 import { cliText } from '#say/en/cli.ts';
 import { defineCommand, ENDED, JSON_OPTION, refused, wrongUsage } from '../command.ts';
 import { withLab } from '../lab.ts';
@@ -9,7 +7,14 @@ import { tableLines, type ColumnOf } from '../table.ts';
 import { readWhole } from '#actions/whole.ts';
 
 const LIMIT = '20';
-const COLUMNS: readonly ColumnOf<FoundBag>[] = [
+
+/** A found bag as the contract has it. */
+function foundLine({ bag, why }: FoundBag) {
+  const { number, box, code, part, onHand, sure, reserved } = bag;
+  return { bag: number, box, code, text: part.text, onHand, free: sure - reserved, why };
+}
+
+const COLUMNS: readonly ColumnOf<ReturnType<typeof foundLine>>[] = [
   { head: 'bag', cell: (found) => found.bag, right: true },
   { head: 'box', cell: (found) => found.box },
   { head: 'part', cell: (found) => found.code },
@@ -30,9 +35,9 @@ export const command = defineCommand({
     if (!limit.ok) return refused(limit.refusal);
     const found = await withLab(async (lab) => {
       const { index } = await followStock(lab).current();
-      return findBags(index, words.join(' '), limit.value).map(foundBag);
+      return findBags(index, words.join(' '), limit.value).found.map(foundLine);
     });
-    if (options.json) for (const { full: _full, ...one } of found) terminal.out(JSON.stringify(one));
+    if (options.json) for (const one of found) terminal.out(JSON.stringify(one));
     else for (const line of tableLines(found, COLUMNS, terminal.columns)) terminal.out(line);
     if (!found.length) terminal.say(cliText('nothing-found', { words: words.join(' ') }));
     return ENDED;

@@ -24,7 +24,11 @@ const STEP = 1000;
  * ratings and makes; astray and exhausted bags last. `4k7`, `4,7 kΩ`, `4700 ohm`, `12`, `box A`, `LM35`, `at least 50 V 100n`.
  */
 export function find(index: FindIndex, words: string, { limit = LIMIT }: { readonly limit?: number } = {}): Found[] {
-  const query = readQuery(words);
+  return findAsked(index, readQuery(words), limit);
+}
+
+/** The same for what was read already. */
+export function findAsked(index: FindIndex, query: Query, limit: number): Found[] {
   const touched = count(index, query.asks);
   const found = best(index.columns, query, touched, limit).flatMap(({ slot, rank }) => {
     const bag = index.slots[slot];

@@ -26,6 +26,8 @@ export interface Query {
   readonly asks: readonly Ask[];
   /** kind of the whole text as read: breaks ties */
   readonly kind: Kind | null;
+  /** what was too much to be looked for; empty as a rule */
+  readonly rest: string;
 }
 
 const MOST_ASKS = 12;
@@ -47,9 +49,9 @@ const BOUNDS: readonly (readonly [RegExp, 'at-least' | 'at-most'])[] = [
  * `"bag 12"` → a bag number; words that state no fact stay words.
  */
 export function readQuery(text: string): Query {
+  const read = text.slice(0, LONGEST);
   const words = joined(
-    text
-      .slice(0, LONGEST)
+    read
       .replaceAll(/[≥≤]|[<>]=?/g, ' $& ')
       .split(/\s+/)
       .filter(Boolean),
@@ -63,7 +65,7 @@ export function readQuery(text: string): Query {
     if (ask) asks.push(ask);
     rest = rest.slice(used);
   }
-  return { asks, kind };
+  return { asks, kind, rest: [...rest, text.slice(LONGEST)].join(' ').trim() };
 }
 
 /** `4.7 k` → `4.7k`, `50 V` → `50V`: a number and the unit after it are one word. */
@@ -81,7 +83,8 @@ function nextAsk(words: readonly string[], kind: Kind | null): [Ask | null, numb
   const [first = '', second] = words;
   if (second !== undefined && /^(?:bag|box)$/i.test(first)) {
     const only = first.toLowerCase() === 'bag' ? ('bag' as const) : ('box' as const);
-    if (only === 'box' || bagNumber(second) !== null) return [{ ...wordAsk(second), number: bagNumber(second), only }, 2];
+    if (only === 'box' || bagNumber(second) !== null)
+      return [{ ...wordAsk(second), typed: `${first} ${second}`, number: bagNumber(second), only }, 2];
   }
   const text = words.join(' ');
   for (const [pattern, bound] of BOUNDS) {
@@ -90,7 +93,7 @@ function nextAsk(words: readonly string[], kind: Kind | null): [Ask | null, numb
     const used = phrase.trim().split(' ').length;
     const ask = askOf(words[used] ?? '', kind);
     const limit = ask.facts.find((fact) => fact.unit !== null) ?? ask.others[0];
-    if (limit) return [{ ...wordAsk(ask.typed), facts: [limit], bound }, used + 1];
+    if (limit) return [{ ...wordAsk(ask.typed), typed: words.slice(0, used + 1).join(' '), facts: [limit], bound }, used + 1];
   }
   return [fold(first) ? askOf(first, kind) : null, 1];
 }

@@ -43,7 +43,8 @@ export function whyFound(bag: Bag, asks: readonly Ask[]): Why[] {
   return whys;
 }
 
-function whyAsk(bag: Bag, ask: Ask): Why[] {
+/** What a bag says to one thing asked. */
+export function whyAsk(bag: Bag, ask: Ask): Why[] {
   const typed = ask.typed;
   if (ask.number !== null && ask.number === bag.number) return [why('bag-number', { number: bag.number })];
   if (ask.only === 'box') return [why('box', { box: bag.box ?? '' })];

@@ -1,11 +1,12 @@
 import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
 import { findBags } from '#actions/find-bags.ts';
 import { bagView, foundBag } from '#api/bag-answers.ts';
-import { BagView, BagWithHistory, BoxView, FoundBag } from '#api/bags.ts';
+import { BagView, BagWithHistory, BoxView, FoundAnswer } from '#api/bags.ts';
 import { PROBLEMS } from '#api/problem.ts';
 import { readChange } from '#db/change.ts';
 import { readBagHistory } from '#db/history.ts';
 import { readBag } from '#db/read-stock.ts';
+import { sayPart } from '#say/en/said.ts';
 import { apiApp } from '../api-app.ts';
 import { json } from '../json.ts';
 import { problem } from '../problem.ts';
@@ -34,7 +35,7 @@ const getFind = createRoute({
   path: '/api/find',
   summary: 'Find bags by words, values, sizes, part numbers',
   request: { query: z.object({ words: z.string().max(500), limit: z.coerce.number().int().min(1).max(1000).default(50) }) },
-  responses: { 200: { description: 'bags, the best first', content: json(z.object({ found: z.array(FoundBag) })) }, ...PROBLEMS },
+  responses: { 200: { description: 'bags, the best first', content: json(FoundAnswer) }, ...PROBLEMS },
 });
 
 export function bagRoutes({ lab, stock }: Served): OpenAPIHono {
@@ -42,7 +43,7 @@ export function bagRoutes({ lab, stock }: Served): OpenAPIHono {
   app.openapi(getBags, async (c) => {
     const { bags, boxes, change } = (await stock.current()).stock();
     c.header(CHANGE_HEADER, String(change));
-    return c.json({ bags: bags.map(bagView), boxes: boxes.map((box) => ({ ...box })) }, 200);
+    return c.json({ bags: bags.map((bag) => bagView(bag, sayPart(bag.part))), boxes: boxes.map((box) => ({ ...box })) }, 200);
   });
   app.openapi(getBag, async (c) => {
     const { number } = c.req.valid('param');
@@ -53,13 +54,14 @@ export function bagRoutes({ lab, stock }: Served): OpenAPIHono {
     }));
     if (!bag) return problem(c, 'no-such-bag', { bag: number });
     c.header(CHANGE_HEADER, String(change));
-    return c.json({ ...bagView(bag), movements }, 200);
+    return c.json({ ...bagView(bag, sayPart(bag.part)), movements }, 200);
   });
   app.openapi(getFind, async (c) => {
     const { words, limit } = c.req.valid('query');
     const now = await stock.current();
     c.header(CHANGE_HEADER, String(now.change));
-    return c.json({ found: findBags(now.index, words, limit).map(foundBag) }, 200);
+    const { read, found } = findBags(now.index, words, limit);
+    return c.json({ read: [...read], found: found.map((one) => foundBag(one, sayPart(one.bag.part))) }, 200);
   });
   return app;
 }
