@@ -1,5 +1,5 @@
 import type { Bag } from '#core/stock/stock.ts';
-import type { BagView, FoundBag, Said } from './bags.ts';
+import type { BagMovement, BagView, BagWithHistory, FoundBag, PartReading, Said } from './bags.ts';
 
 /** A bag as it crosses the wire, with what it is in words. */
 export function bagView(bag: Bag, said: Said): BagView {
@@ -49,5 +49,33 @@ export function foundBag({ bag, full, group, why }: Found, said: Said): FoundBag
     group,
     full,
     why: [...why],
+  };
+}
+
+/** A part as it is said; lists of words come from the readers as they are. */
+interface InWords {
+  readonly said: Said;
+  readonly gloss: readonly PartReading['gloss'][number][];
+  readonly doubts: readonly PartReading['doubts'][number][];
+}
+
+interface Page {
+  readonly bag: Bag;
+  readonly movements: readonly BagMovement[];
+  readonly reservedFor: readonly BagWithHistory['reservedFor'][number][];
+  readonly alike: readonly Bag[];
+  readonly usedOn: readonly { readonly board: string; readonly refs: readonly string[] }[];
+}
+
+/** One bag with everything that is known of it. */
+export function bagPage({ bag, movements, reservedFor, alike, usedOn }: Page, { said, gloss, doubts }: InWords): BagWithHistory {
+  return {
+    ...bagView(bag, said),
+    gloss: [...gloss],
+    doubts: [...doubts],
+    movements: [...movements],
+    reservedFor: [...reservedFor],
+    alike: alike.map(({ number, box, onHand, sure, reserved }) => ({ bag: number, box, onHand, free: sure - reserved })),
+    usedOn: usedOn.map(({ board, refs }) => ({ board, refs: [...refs] })),
   };
 }

@@ -13,15 +13,22 @@ export interface BagEntry {
   readonly happenedAt: string;
   readonly recordedAt: string;
   readonly undoes: string | null;
+  readonly undoneBy: string | null;
+  /** the build, the supplier or the list that it was for */
+  readonly for: string | null;
   readonly note: string | null;
 }
 
 /** All movements of the live bag of that number, the first one first. */
 export async function readBagHistory(tx: Tx, number: number): Promise<BagEntry[]> {
-  return tx
+  const rows = await tx
     .selectFrom('movement')
     .innerJoin('bag', 'bag.id', 'movement.bag')
     .innerJoin('act', 'act.id', 'movement.act')
+    .leftJoin('act as later', 'later.undoes', 'act.id')
+    .leftJoin('lot', 'lot.id', 'movement.lot')
+    .leftJoin('build_line', 'build_line.id', 'movement.build_line')
+    .leftJoin('build', 'build.id', 'build_line.build')
     .select((eb) => [
       'act.id as act',
       'movement.seq',
@@ -35,12 +42,20 @@ export async function readBagHistory(tx: Tx, number: number): Promise<BagEntry[]
       'act.happened_at as happenedAt',
       'act.recorded_at as recordedAt',
       'act.undoes',
+      'later.id as undoneBy',
       'act.note',
+      'lot.supplier',
+      'build.name as build',
     ])
     .where('bag.number', '=', number)
     .where('bag.live', '=', 1)
     .orderBy('movement.seq')
     .execute();
+  // the note of an imported list is its name
+  return rows.map(({ supplier, build, ...row }) => ({
+    ...row,
+    for: build ?? supplier ?? (row.kind === 'imported' && row.undoes === null ? row.note : null),
+  }));
 }
 
 /** One act, for reading: what a person did, and what became of it. */

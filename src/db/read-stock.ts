@@ -43,6 +43,17 @@ export async function readBag(tx: Tx, number: number): Promise<Bag | null> {
   return bag ?? null;
 }
 
+/** Live bags with the same part as this one, by number, without it. */
+export async function readAlike(tx: Tx, { id, partId }: Pick<Bag, 'id' | 'partId'>): Promise<Bag[]> {
+  const rows = await bagRows(tx)
+    .where('bag.live', '=', 1)
+    .where('bag.part', '=', partId)
+    .where('bag.id', '!=', id)
+    .orderBy('bag.number')
+    .execute();
+  return bagsOf(tx, rows, [partId]);
+}
+
 const bagRows = (tx: Tx) =>
   tx
     .selectFrom('bag')

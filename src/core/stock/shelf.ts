@@ -51,5 +51,5 @@ function kindsOf(bags: readonly Bag[]): Kind[] {
   const held = bags.filter(({ onHand }) => onHand > 0);
   const counts = new Map<Kind, number>();
   for (const { part } of held.length ? held : bags) counts.set(part.kind, (counts.get(part.kind) ?? 0) + 1);
-  return [...counts].toSorted((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).map(([kind]) => kind);
+  return [...counts].toSorted((a, b) => b[1] - a[1]).map(([kind]) => kind);
 }

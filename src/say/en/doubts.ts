@@ -1,6 +1,7 @@
 import type { Doubt, DoubtCode } from '#core/part/doubt.ts';
 
 import { count } from './count.ts';
+import { factName } from './fact-name.ts';
 
 type Args = Doubt['args'];
 
@@ -102,4 +103,12 @@ const SENTENCES = {
 /** A doubt in words: `{code: 'ref-twice', args: {ref: 'R1'}}` → why `R1 is named more than once …`, and what would settle it. */
 export function doubtText(doubt: Doubt): DoubtWords {
   return SENTENCES[doubt.code](doubt.args);
+}
+
+/** A doubt that a bag keeps, whose reason is no longer known. */
+export function keptDoubt(field: string): DoubtWords {
+  return {
+    why: `Its ${factName(field)} was not sure when it came in.`,
+    settle: 'Look at the part; if it is another, take it into a bag of its own.',
+  };
 }

@@ -1,11 +1,10 @@
 import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
 import { findBags } from '#actions/find-bags.ts';
-import { bagView, foundBag } from '#api/bag-answers.ts';
+import { bagInWords } from '#actions/part-words.ts';
+import { bagPage, bagView, foundBag } from '#api/bag-answers.ts';
 import { BagView, BagWithHistory, BoxView, FoundAnswer } from '#api/bags.ts';
 import { PROBLEMS } from '#api/problem.ts';
-import { readChange } from '#db/change.ts';
-import { readBagHistory } from '#db/history.ts';
-import { readBag } from '#db/read-stock.ts';
+import { readBagPage } from '#db/bag-page.ts';
 import { sayPart } from '#say/en/said.ts';
 import { apiApp } from '../api-app.ts';
 import { json } from '../json.ts';
@@ -47,14 +46,10 @@ export function bagRoutes({ lab, stock }: Served): OpenAPIHono {
   });
   app.openapi(getBag, async (c) => {
     const { number } = c.req.valid('param');
-    const { bag, movements, change } = await lab.read(async (tx) => ({
-      bag: await readBag(tx, number),
-      movements: await readBagHistory(tx, number),
-      change: await readChange(tx),
-    }));
-    if (!bag) return problem(c, 'no-such-bag', { bag: number });
-    c.header(CHANGE_HEADER, String(change));
-    return c.json({ ...bagView(bag, sayPart(bag.part)), movements }, 200);
+    const page = await lab.read((tx) => readBagPage(tx, number));
+    if (!page) return problem(c, 'no-such-bag', { bag: number });
+    c.header(CHANGE_HEADER, String(page.change));
+    return c.json(bagPage(page, bagInWords(page.bag.part)), 200);
   });
   app.openapi(getFind, async (c) => {
     const { words, limit } = c.req.valid('query');

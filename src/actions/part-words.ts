@@ -1,0 +1,52 @@
+import type { Doubt } from '#core/part/doubt.ts';
+import { doubtedFields, isAssumption, isOfPart } from '#core/part/doubted.ts';
+import { glossPart } from '#core/part/gloss.ts';
+import { partCode } from '#core/part/part-code.ts';
+import type { Kind, Part } from '#core/part/part.ts';
+import { readPart } from '#core/part/read-part.ts';
+import { doubtText, keptDoubt } from '#say/en/doubts.ts';
+import { sayGloss, type GlossWords } from '#say/en/gloss.ts';
+import { sayPart, type SaidPart } from '#say/en/said.ts';
+
+/** A doubt about one field, in words. */
+export interface DoubtWords {
+  readonly field: string;
+  readonly why: string;
+  readonly settle: string;
+}
+
+export interface PartWords {
+  readonly said: SaidPart;
+  readonly code: string;
+  readonly kind: Kind;
+  readonly gloss: readonly GlossWords[];
+  readonly doubts: readonly DoubtWords[];
+}
+
+/** How a text is read as a part, in words. */
+export function readInWords(text: string): PartWords {
+  const { part, doubts } = readPart(text);
+  return inWords({ ...part, text: text.trim() }, doubts);
+}
+
+/** A bag's part in words: what is written on it over how it was read, and what is in doubt about it to this day. */
+export function bagInWords(part: Part): PartWords {
+  const open = new Set(doubtedFields(part));
+  return inWords(part, open.size === 0 ? [] : readPart(part.text).doubts.filter(({ field }) => open.has(field)), [...open]);
+}
+
+/** A doubt that came with the columns of a list is no longer in the text; it still stands. */
+function inWords(part: Part, doubts: readonly Doubt[], fields: readonly string[] = []): PartWords {
+  const told = doubts.filter((doubt) => isOfPart(doubt) && !isAssumption(doubt));
+  const lost = fields.filter((field) => !told.some((doubt) => doubt.field === field));
+  return {
+    said: sayPart(part),
+    code: partCode(part),
+    kind: part.kind,
+    gloss: sayGloss(glossPart(part.text, part, told), part.kind),
+    doubts: [
+      ...told.map((doubt) => ({ field: doubt.field, ...doubtText(doubt) })),
+      ...lost.map((field) => ({ field, ...keptDoubt(field) })),
+    ],
+  };
+}
