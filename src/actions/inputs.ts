@@ -1,7 +1,7 @@
 import type { ReadRow } from '#core/bom/bom.ts';
 import type { Plan } from '#core/kit/kit.ts';
 import type { Part } from '#core/part/part.ts';
-import type { BagUnit, Holder } from '#core/stock/stock.ts';
+import type { BagUnit, Box, Holder } from '#core/stock/stock.ts';
 import type { Done } from './action.ts';
 
 /** What every act carries: an id from the caller, so that a repeat is harmless. */
@@ -41,6 +41,8 @@ export interface ReceivedItem {
   readonly bag?: number;
   /** for a new bag; a bag that is there keeps its part */
   readonly part?: Part;
+  /** a bag of its own: a number that a bag has already is refused, even with the same part */
+  readonly fresh?: boolean;
   readonly holder?: Holder;
   readonly unit?: BagUnit;
   readonly box?: string;
@@ -126,6 +128,16 @@ export interface SetAsideInput extends ActInput {
 export interface SetAsideResult extends Done, BagBalance {
   readonly state: string;
   readonly before: string;
+}
+
+/** Puts the boxes into the order in which they stand. */
+export interface ArrangeBoxesInput extends ActInput {
+  /** all boxes; of a stack the top one first */
+  readonly boxes: readonly string[];
+  readonly standing: 'beside' | 'stacked';
+}
+export interface ArrangeBoxesResult extends Done {
+  readonly boxes: readonly Box[];
 }
 
 export interface SaveBoardInput extends ActInput {
@@ -301,6 +313,7 @@ export type ActKind =
   | 'returned'
   | 'counted'
   | 'set-aside'
+  | 'boxes-arranged'
   | 'board-saved'
   | 'chosen'
   | 'fit-later'

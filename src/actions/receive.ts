@@ -100,7 +100,8 @@ async function place(tx: Tx, items: readonly ReceivedItem[]): Promise<Outcome<Pl
     const number = item.bag ?? next++;
     const bag = known.get(number) ?? null;
     if (number > MOST_NUMBER) return refuse('out-of-range', { field: 'bag', received: number, least: 1, most: MOST_NUMBER });
-    if (bag && item.part && partKey(item.part) !== bag.partKey) return refuse('number-taken', { number });
+    if (bag && item.part && (item.fresh === true || partKey(item.part) !== bag.partKey))
+      return refuse('number-taken', { number });
     if (!bag && !item.part) return refuse('no-such-bag', { bag: number });
     if (!bag && fresh.has(number)) return refuse('number-taken', { number });
     if (!bag) fresh.add(number);

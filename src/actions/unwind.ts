@@ -2,7 +2,7 @@ import type { Refusal } from '#core/stock/refusal.ts';
 import type { KnownAct } from '#db/acts.ts';
 import { bagsById, bagsMadeBy } from '#db/bags.ts';
 import { buildsOfRevision, dropRevision, findChoice, revisionOfAct, writeChoice, type ChoiceMemo } from '#db/boards.ts';
-import { dropEmptyBoxes } from '#db/boxes.ts';
+import { dropEmptyBoxes, readBoxes, writeOrder, type OrderMemo } from '#db/boxes.ts';
 import type { Tx } from '#db/database.ts';
 import { isLater, writeLater, type LaterMemo } from '#db/later.ts';
 import { postBagChanges } from '#db/ledger.ts';
@@ -25,6 +25,7 @@ export const UNWIND: Readonly<Partial<Record<ActKind, Unwind>>> = {
   'board-saved': { trouble: boardTrouble, after: removeRevision },
   chosen: { trouble: choiceTrouble, after: restoreChoice },
   'fit-later': { trouble: laterTrouble, after: restoreLater },
+  'boxes-arranged': { trouble: orderTrouble, after: restoreOrder },
   planned: undoPlanned,
   reserved: undoReserved,
   'picked-for-build': undoPicked,
@@ -91,5 +92,20 @@ async function laterTrouble(tx: Tx, act: KnownAct): Promise<Refusal | null> {
 async function restoreLater(tx: Tx, act: KnownAct): Promise<string[]> {
   const { board, demand, before } = act.memo as LaterMemo; // as: `fitLater` wrote it
   await writeLater(tx, board, demand, before);
+  return [];
+}
+
+async function orderTrouble(tx: Tx, act: KnownAct): Promise<Refusal | null> {
+  const { after } = act.memo as OrderMemo; // as: `arrangeBoxes` wrote it
+  const now = new Map((await readBoxes(tx)).map((box) => [box.name, box]));
+  const same = after.every(({ name, order, lifts }) => {
+    const box = now.get(name);
+    return box === undefined || (box.order === order && box.lifts === lifts);
+  });
+  return same ? null : { code: 'not-undoable', args: { act: act.id, why: 'changed-since' } };
+}
+
+async function restoreOrder(tx: Tx, act: KnownAct): Promise<string[]> {
+  await writeOrder(tx, (act.memo as OrderMemo).before); // as: `arrangeBoxes` wrote it
   return [];
 }

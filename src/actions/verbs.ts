@@ -9,6 +9,7 @@ export const VERBS = {
   returnToBag: 'pieces put back into a bag',
   count: 'a bag counted',
   setAside: 'what became of a bag',
+  arrangeBoxes: 'the boxes put into their order',
   undo: 'an act taken back',
   saveBoard: 'a BOM kept',
   choose: 'a bag chosen for a demand',

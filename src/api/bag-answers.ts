@@ -79,3 +79,8 @@ export function bagPage({ bag, movements, reservedFor, alike, usedOn }: Page, { 
     usedOn: usedOn.map(({ board, refs }) => ({ board, refs: [...refs] })),
   };
 }
+
+/** How a text is read as a part. */
+export function partReading({ said, code, kind, gloss, doubts }: InWords & Pick<PartReading, 'code' | 'kind'>): PartReading {
+  return { said: { ...said }, code, kind, gloss: [...gloss], doubts: [...doubts] };
+}

@@ -99,7 +99,7 @@ export type BagWithHistory = z.infer<typeof BagWithHistory>;
 export const NewBagRequest = z
   .strictObject({
     id: actId,
-    says: z.string().min(1).max(1000).openapi({ example: '4k7 1% 0805' }),
+    says: z.string().trim().min(1).max(1000).openapi({ example: '4k7 1% 0805' }),
     quantity: z.int().min(0).max(1_000_000_000),
     about: z.boolean().exactOptional().openapi({ description: 'the quantity is an estimate: plans promise none of it' }),
     bag: z.int().positive().exactOptional().openapi({ description: 'number of the new bag; the next free one unless said' }),

@@ -21,6 +21,8 @@ export const STATUS = {
   'no-such-board': 404,
   'no-such-act': 404,
   'no-such-box': 404,
+  'box-left-out': 409,
+  'box-twice': 422,
   'not-enough': 409,
   'below-zero': 409,
   'undone-already': 409,

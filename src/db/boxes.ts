@@ -31,3 +31,17 @@ export async function readBoxes(tx: Tx): Promise<Box[]> {
   const rows = await tx.selectFrom('box').selectAll().where('live', '=', 1).orderBy('ord').orderBy('name').execute();
   return rows.map(({ name, places, lifts, ord }) => ({ name, places, lifts, order: ord }));
 }
+
+/** Where a box stands in the walk, and how many stand on it. */
+export type BoxOrder = Pick<Box, 'name' | 'order' | 'lifts'>;
+
+/** What an undo of a `boxes-arranged` act must know. */
+export interface OrderMemo {
+  readonly before: readonly BoxOrder[];
+  readonly after: readonly BoxOrder[];
+}
+
+export async function writeOrder(tx: Tx, boxes: readonly BoxOrder[]): Promise<void> {
+  for (const { name, order, lifts } of boxes)
+    await tx.updateTable('box').set({ ord: order, lifts }).where('name', '=', name).execute();
+}

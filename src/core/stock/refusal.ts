@@ -5,6 +5,8 @@ export type RefusalCode =
   | 'no-such-board' // {board}
   | 'no-such-act' // {act}
   | 'no-such-box' // {box}
+  | 'box-left-out' // {box}: boxes are put into an order, all of them at once
+  | 'box-twice' // {box}
   | 'not-enough' // {bag, onHand, asked}: the way on is `inHand` or fewer
   | 'below-zero' // {bag, later}: undo refused, later movements named
   | 'undone-already' // {act}

@@ -6,6 +6,7 @@ const DEEDS: Readonly<Record<string, string>> = {
   returned: 'put back',
   counted: 'counted',
   'set-aside': 'bag marked',
+  'boxes-arranged': 'boxes arranged',
   'board-saved': 'board saved',
   chosen: 'bag chosen by hand',
   'fit-later': 'fit later changed',

@@ -1,4 +1,5 @@
 import type { AskMeans, AskPiece } from '#core/find/gloss-query.ts';
+import type { FactKey } from '#core/part/part.ts';
 import { factName } from './fact-name.ts';
 import { sayFact } from './fact-words.ts';
 import { NOT_GIVEN, sayFacts, type GlossWords } from './gloss.ts';
@@ -16,35 +17,30 @@ const HOW: Readonly<Partial<Record<AskMeans['sort'], GlossWords['how']>>> = {
   any: 'filled',
 };
 
-function meansOf(means: AskMeans): string {
-  switch (means.sort) {
-    case 'bag':
-      return `bag ${means.number}${means.orValue ? ', or a value' : ''}`;
-    case 'box':
-      return `box ${means.word}`;
-    case 'place':
-      return `place ${means.word}`;
-    case 'supplier':
-      return `from ${means.word}`;
-    case 'code':
-      return 'part code';
-    case 'part-number':
-      return 'part number';
-    case 'word':
-      return 'the word';
-    case 'meant':
-      return `${means.word}?`;
-    case 'kind':
-      return kindWord(means.kind);
-    case 'facts':
-      return `${sayFacts(means.facts, means.kind ?? 'other')}${means.kind ? ` ${kindWord(means.kind)}` : ''}`;
-    case 'bound':
-      return `${means.fact.key === 'value' || means.fact.key === 'voltage' ? '' : `${factName(means.fact.key)} `}${means.bound === 'at-least' ? 'at least' : 'at most'} ${sayFact(means.fact)}`;
-    case 'nowhere':
-      return 'in no bag';
-    case 'too-much':
-      return 'not looked for: too many words';
-    case 'any':
-      return `any ${means.fact}`;
-  }
+/** What is said of each sort of meaning. */
+const SAID: { readonly [Sort in AskMeans['sort']]: (means: Extract<AskMeans, { sort: Sort }>) => string } = {
+  bag: ({ number, orValue }) => `bag ${number}${orValue ? ', or a value' : ''}`,
+  box: ({ word }) => `box ${word}`,
+  place: ({ word }) => `place ${word}`,
+  supplier: ({ word }) => `from ${word}`,
+  code: () => 'part code',
+  'part-number': () => 'part number',
+  word: () => 'the word',
+  meant: ({ word }) => `${word}?`,
+  kind: ({ kind }) => kindWord(kind),
+  facts: ({ facts, kind }) => `${sayFacts(facts, kind ?? 'other')}${kind ? ` ${kindWord(kind)}` : ''}`,
+  bound: ({ fact, bound }) => `${named(fact.key)}${bound === 'at-least' ? 'at least' : 'at most'} ${sayFact(fact)}`,
+  nowhere: () => 'in no bag',
+  'too-much': () => 'not looked for: too many words',
+  any: ({ fact }) => `any ${fact}`,
+};
+
+function meansOf<Sort extends AskMeans['sort']>(means: Extract<AskMeans, { sort: Sort }>): string {
+  const say = SAID[means.sort] as (means: AskMeans) => string; // as: the row of its own sort
+  return say(means);
+}
+
+/** A value and a voltage are told by their unit. */
+function named(key: FactKey): string {
+  return key === 'value' || key === 'voltage' ? '' : `${factName(key)} `;
 }

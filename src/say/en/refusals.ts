@@ -133,6 +133,8 @@ const SENTENCES = {
   'no-such-board': (a) => `There is no board '${a['board']}' (or not in that revision).`,
   'no-such-act': (a) => `There is no act ${a['act']}.`,
   'no-such-box': (a) => `There is no box '${a['box']}'.`,
+  'box-left-out': (a) => `Box '${a['box']}' has no place in this order. Say where it stands as well; nothing was changed.`,
+  'box-twice': (a) => `Box '${a['box']}' is named twice in this order. Name it once; nothing was changed.`,
   'not-enough': (a) =>
     `Bag ${a['bag']} ${a['onHand'] === 0 ? 'is empty' : `has ${a['onHand']} on hand`}, ${a['asked']} ${a['asked'] === 1 ? 'was' : 'were'} asked. ${a['onHand'] === 0 ? 'If' : `Take ${a['onHand']} or fewer; or, if`} you hold ${a['asked']} in your hand, say so, and the record is put right.`,
   'below-zero': (a) =>

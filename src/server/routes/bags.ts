@@ -1,15 +1,18 @@
 import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
 import { findBags } from '#actions/find-bags.ts';
-import { bagInWords } from '#actions/part-words.ts';
-import { bagPage, bagView, foundBag } from '#api/bag-answers.ts';
-import { BagView, BagWithHistory, BoxView, FoundAnswer } from '#api/bags.ts';
+import { bagInWords, readInWords } from '#actions/part-words.ts';
+import { takeIn } from '#actions/take-in.ts';
+import { bagPage, bagView, foundBag, partReading } from '#api/bag-answers.ts';
+import { BagView, BagWithHistory, BoxView, FoundAnswer, NewBag, NewBagRequest, PartReading } from '#api/bags.ts';
 import { PROBLEMS } from '#api/problem.ts';
 import { readBagPage } from '#db/bag-page.ts';
 import { sayPart } from '#say/en/said.ts';
+import { actRoute } from '../act-route.ts';
+import { doneOf } from '../answer-act.ts';
 import { apiApp } from '../api-app.ts';
 import { json } from '../json.ts';
-import { problem } from '../problem.ts';
-import { CHANGE_HEADER, type Served } from '../served.ts';
+import { problem, refusal } from '../problem.ts';
+import { CHANGE_HEADER, whoOf, type Served } from '../served.ts';
 
 const getBags = createRoute({
   method: 'get',
@@ -37,7 +40,23 @@ const getFind = createRoute({
   responses: { 200: { description: 'bags, the best first', content: json(FoundAnswer) }, ...PROBLEMS },
 });
 
-export function bagRoutes({ lab, stock }: Served): OpenAPIHono {
+const postBag = actRoute({
+  path: '/api/bags',
+  summary: 'Take a bag in: what it says in any notation, how many, and where it goes',
+  request: {},
+  body: NewBagRequest,
+  answer: NewBag,
+});
+
+const getReading = createRoute({
+  method: 'get',
+  path: '/api/read-part',
+  summary: 'How a text is read as a part; nothing is kept',
+  request: { query: z.object({ says: z.string().trim().min(1).max(1000).openapi({ example: '4k7 1% 0805' }) }) },
+  responses: { 200: { description: 'the reading', content: json(PartReading) }, ...PROBLEMS },
+});
+
+export function bagRoutes({ lab, stock, clock }: Served): OpenAPIHono {
   const app = apiApp();
   app.openapi(getBags, async (c) => {
     const { bags, boxes, change } = (await stock.current()).stock();
@@ -58,5 +77,13 @@ export function bagRoutes({ lab, stock }: Served): OpenAPIHono {
     const { read, found } = findBags(now.index, words, limit);
     return c.json({ read: [...read], found: found.map((one) => foundBag(one, sayPart(one.bag.part))) }, 200);
   });
+  app.openapi(postBag, async (c) => {
+    const outcome = await takeIn(lab, clock, whoOf(c), c.req.valid('json'));
+    if (!outcome.ok) return refusal(c, outcome.refusal);
+    const { result, balance, box, code, said } = outcome.value;
+    const taken = { ...doneOf(c, result), bag: balance.bag, box, code, said: { ...said }, onHand: balance.onHand };
+    return result.repeat ? c.json(taken, 200) : c.json(taken, 201);
+  });
+  app.openapi(getReading, (c) => c.json(partReading(readInWords(c.req.valid('query').says)), 200));
   return app;
 }
