@@ -11,7 +11,7 @@ import { allOut, checkReturns, markReturned, openKit, returnMovements, settle, t
 export const cancelBuild: Action<CancelBuildInput, CancelBuildResult> = action('cancelBuild', async (tx, clock, who, input) => {
   const kit = await openKit(tx, input.build, ['planned', 'reserved', 'picking']);
   if (!kit.ok) return kit;
-  const returns = input.returns ? checkReturns(kit.value, input.returns) : done(allOut(kit.value));
+  const returns = input.returns ? await checkReturns(tx, kit.value, input.returns) : done(allOut(kit.value));
   if (!returns.ok) return returns;
   const { build } = kit.value;
   const takes = returns.value.map(({ take, quantity }) => ({ take: take.id, picked: 0, returned: quantity, state: take.state }));

@@ -256,6 +256,8 @@ export interface KitPick {
   readonly quantity: number;
   /** the bag gave no more: the rest of the promise is let go and the bag is to be counted */
   readonly short?: boolean;
+  /** what the person's screen knew to be picked of it before: where that is no longer so, nothing is booked */
+  readonly saw?: number;
 }
 export interface PickForBuildInput extends ActInput {
   readonly build: string;

@@ -35,18 +35,28 @@ export async function openKit(tx: Tx, id: string, wants: readonly BuildState[]):
 }
 
 /** Checked leftovers: each of a take of the build, and no more than was picked and is still out. */
-export function checkReturns(kit: OpenKit, returns: readonly Leftover[]): Outcome<{ take: Take; quantity: number }[]> {
+export async function checkReturns(
+  tx: Tx,
+  kit: OpenKit,
+  returns: readonly Leftover[],
+): Promise<Outcome<{ take: Take; quantity: number }[]>> {
   const found: { take: Take; quantity: number }[] = [];
   const seen = new Set<string>();
   for (const { take: id, quantity } of returns) {
     const take = kit.takes.get(id);
     if (!take || seen.has(id)) return refuse('not-valid', { field: 'take', received: id, expected: 'take-of-build' });
     seen.add(id);
-    const trouble = rangeTrouble('quantity', quantity, 0, take.picked - take.returned);
-    if (trouble) return { ok: false, refusal: trouble };
+    const out = take.picked - take.returned;
+    const trouble = rangeTrouble('quantity', quantity, 0, out);
+    if (trouble) return { ok: false, refusal: { ...trouble, args: { ...trouble.args, ...(await stopOf(tx, take)), out } } };
     if (quantity > 0) found.push({ take, quantity });
   }
   return done(found);
+}
+
+/** Names a take for a person: its bag and its cell. */
+export async function stopOf(tx: Tx, { bag, tray, cell }: Take): Promise<{ bag: number; tray: number; cell: number }> {
+  return { bag: (await bagsById(tx, [bag])).get(bag)?.number ?? 0, tray, cell };
 }
 
 /** Everything that was picked and is still out. */

@@ -9,7 +9,7 @@ import { balancesOf, brokenPromises } from './balances.ts';
 import { begin } from './begin.ts';
 import { quantityTrouble } from './checks.ts';
 import type { KitPick, PickForBuildInput, PickForBuildResult } from './inputs.ts';
-import { openKit, runningBalances, settle, type KitMemo, type OpenKit } from './kit-takes.ts';
+import { openKit, runningBalances, settle, stopOf, type KitMemo, type OpenKit } from './kit-takes.ts';
 
 type PlannedPick = KitPick & { readonly of: Take };
 
@@ -21,14 +21,15 @@ interface Pulled {
 
 /**
  * Picks a kit, whole or stop by stop: what really went into each cell. A short pick lets the rest of the promise go and puts the
- * bag on the count list; without `short`, what is not picked stays promised. A stop that was done may be picked again, with a warning.
+ * bag on the count list; without `short`, what is not picked stays promised. A stop that was done may be picked again,
+ * with a warning, unless the person's screen knew less of it (`saw`): then another was quicker.
  */
 export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = action(
   'pickForBuild',
   async (tx, clock, who, input) => {
     const kit = await openKit(tx, input.build, ['reserved', 'picking']);
     if (!kit.ok) return kit;
-    const picks = plannedPicks(kit.value, input.picks);
+    const picks = await plannedPicks(tx, kit.value, input.picks);
     if (!picks.ok) return picks;
     if (picks.value.length === 0) return refuse('nothing-to-do');
     const pulled = await pull(tx, picks.value, input.inHand ?? false);
@@ -96,7 +97,7 @@ async function overfull(tx: Tx, picks: readonly PlannedPick[]): Promise<Warning[
   });
 }
 
-function plannedPicks(kit: OpenKit, picks: readonly KitPick[] | undefined): Outcome<PlannedPick[]> {
+async function plannedPicks(tx: Tx, kit: OpenKit, picks: readonly KitPick[] | undefined): Promise<Outcome<PlannedPick[]>> {
   if (picks === undefined) {
     const open = [...kit.takes.values()].filter((take) => take.state === 'open' && take.planned > take.picked);
     return done(open.map((of) => ({ take: of.id, quantity: of.planned - of.picked, of })));
@@ -107,7 +108,9 @@ function plannedPicks(kit: OpenKit, picks: readonly KitPick[] | undefined): Outc
     if (!of || found.has(pick.take))
       return refuse('not-valid', { field: 'take', received: pick.take, expected: 'take-of-build' });
     const trouble = quantityTrouble('quantity', pick.quantity, pick.short ? 0 : 1);
-    if (trouble) return { ok: false, refusal: trouble };
+    if (trouble) return { ok: false, refusal: { ...trouble, args: { ...trouble.args, ...(await stopOf(tx, of)) } } };
+    if (pick.saw !== undefined && pick.saw !== of.picked)
+      return refuse('picked-meanwhile', { ...(await stopOf(tx, of)), picked: of.picked, saw: pick.saw });
     found.set(pick.take, { ...pick, of });
   }
   return done([...found.values()]);

@@ -12,7 +12,7 @@ export const returnLeftovers: Action<ReturnLeftoversInput, ReturnLeftoversResult
   async (tx, clock, who, input) => {
     const kit = await openKit(tx, input.build, ['picking', 'built']);
     if (!kit.ok) return kit;
-    const returns = checkReturns(kit.value, input.returns);
+    const returns = await checkReturns(tx, kit.value, input.returns);
     if (!returns.ok) return returns;
     if (returns.value.length === 0) return refuse('nothing-to-do');
     const { build } = kit.value;

@@ -68,7 +68,6 @@ export const KitAnswer = z
   .openapi('KitAnswer');
 export type KitAnswer = z.infer<typeof KitAnswer>;
 
-
 const anyway = z.boolean().exactOptional().openapi({ description: 'promise the pieces even where not one board can be built' });
 
 export const KitRequest = z
@@ -162,7 +161,7 @@ export const KitAct = z
     undoes: z.string().nullable(),
     undoneBy: z.string().nullable(),
     takes: z.array(z.string()),
-    pieces: z.int(),
+    pieces: z.int().openapi({ description: 'that it moved between bags and trays' }),
   })
   .openapi('KitAct');
 export type KitAct = z.infer<typeof KitAct>;
@@ -189,7 +188,14 @@ export const PickKitRequest = z
     id: actId,
     picks: z
       .array(
-        z.strictObject({ take, quantity, short: z.boolean().exactOptional().openapi({ description: 'the bag gave no more' }) }),
+        z.strictObject({
+          take,
+          quantity,
+          short: z.boolean().exactOptional().openapi({ description: 'the bag gave no more' }),
+          saw: quantity.exactOptional().openapi({
+            description: '`picked` of the take as the page shows it: where another was quicker, nothing is booked',
+          }),
+        }),
       )
       .exactOptional()
       .openapi({ description: 'all that is open, as planned, unless said' }),

@@ -12,6 +12,14 @@ export type WireCode =
   | 'wire-no-such-page'
   | 'wire-method'
   | 'wire-change-ahead'
+  | 'wire-not-paired'
+  | 'wire-here-only'
+  | 'wire-not-lan'
+  | 'wire-no-network'
+  | 'wire-code'
+  | 'wire-too-many-tries'
+  | 'wire-name-taken'
+  | 'wire-no-such-device'
   | 'wire-fault';
 
 /** Every refusal has its HTTP status here; a new code that has none does not compile. */
@@ -36,12 +44,15 @@ export const STATUS = {
   'plan-stale': 409,
   override: 409,
   'nothing-made': 409,
+  'takes-open': 409,
+  'picked-meanwhile': 409,
   'made-unknown': 409,
   'nothing-to-do': 422,
   'build-state': 409,
   'newer-schema': 503,
   'bad-home': 503,
   'not-empty': 409,
+  'not-demo': 409,
   busy: 503,
   'backup-bad': 422,
   'disk-full': 507,
@@ -70,6 +81,14 @@ export const STATUS = {
   'wire-no-such-page': 404,
   'wire-method': 405,
   'wire-change-ahead': 409,
+  'wire-not-paired': 401,
+  'wire-here-only': 403,
+  'wire-not-lan': 409,
+  'wire-no-network': 409,
+  'wire-code': 403,
+  'wire-too-many-tries': 429,
+  'wire-name-taken': 409,
+  'wire-no-such-device': 404,
   'wire-fault': 500,
 } as const satisfies Record<RefusalCode | WireCode, number>;
 

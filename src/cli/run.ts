@@ -18,6 +18,7 @@ const WAYS_ON: Partial<Record<Refusal['code'], string>> = {
   'not-enough': 'in-hand',
   override: 'reason',
   'nothing-made': 'anyway',
+  'takes-open': 'made',
   'made-unknown': 'made',
 };
 

@@ -15,6 +15,7 @@ import type { Plan, PlannedLine } from '#core/kit/kit.ts';
 import { readBoard, readBoards } from '#db/boards.ts';
 import { checkLab } from '#db/check.ts';
 import type { Lab } from '#db/database.ts';
+import { readKitActs } from '#db/kit-acts.ts';
 import { readBuilds, readKit, type Kit } from '#db/read-builds.ts';
 import { act, bagOf, did, fill, heldIn, refusedBy, resistor, row, withLab, type Store } from './lab.ts';
 
@@ -192,6 +193,24 @@ export function buildingSuite(store: Store): void {
       [
         [50, 50, 40],
         [20, 20, 0],
+      ],
+    );
+  });
+
+  rule('a build knows its acts, the newest first, with what they touched and what took them back', async (lab) => {
+    await fill(lab, 50, 20);
+    const { act: reserved, build } = await reserve(lab, planOf(10, 20));
+    await reserve(lab, planOf(1));
+    const take = (await kitOf(lab, build)).takes[0]?.id ?? '';
+    const picked = await did(act(lab, pickForBuild, { build, picks: [{ take, quantity: 6 }] }));
+    const undone = await did(act(lab, undo, { act: picked.act }));
+    const acts = await lab.read((tx) => readKitActs(tx, build));
+    assert.deepEqual(
+      acts.map((one) => [one.act, one.undoes, one.undoneBy, one.takes, one.pieces]),
+      [
+        [undone.act, picked.act, null, [take], 6],
+        [picked.act, null, undone.act, [take], 6],
+        [reserved, null, null, [], 0],
       ],
     );
   });

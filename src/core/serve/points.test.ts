@@ -52,6 +52,11 @@ void test('what falls short, what is not said, and what says nothing alike', () 
   assert.deepEqual(points('4k7 0805', '10uF 16V').get('part')?.fit, 'missing');
 });
 
+void test('a part for safety is open where its number is, whatever else agrees', () => {
+  const number = points('fuse 1206 500mA', 'fuse 1206 500mA').get('partNumber');
+  assert.deepEqual([number?.fit, number?.word], ['check', 'never-swapped']);
+});
+
 void test('a part number that is the same settles what is left open; another one is a point of its own', () => {
   const same = points('LM358DR SOIC-8', 'LM358DR');
   assert.deepEqual([same.get('partNumber')?.word, same.get('package')?.word], ['same', 'by-number']);

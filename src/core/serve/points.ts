@@ -126,7 +126,7 @@ function wordOf(key: PointKey, { level, because }: Finding, kind: Kind, [mine, w
   if (said) return said;
   if (code === 'betters') return (BETTER[key] ?? BETTER[ruleOf(kind, key) ?? 'equal'])?.[0] ?? 'differs';
   if (code === 'below' && level === 'missing') return (BETTER[key] ?? BETTER[ruleOf(kind, key) ?? 'equal'])?.[1] ?? 'differs';
-  if (code === 'safety') return mine === null ? 'not-stated' : 'never-swapped';
+  if (code === 'safety') return mine === null && wanted !== null ? 'not-stated' : 'never-swapped';
   if (code === 'polarised' && (mine === null || wanted === null)) return mine === null ? 'not-stated' : 'not-asked';
   if (code === 'made-alike') return mine === null ? 'not-stated' : 'other-maker';
   return 'differs';

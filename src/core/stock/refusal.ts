@@ -20,12 +20,15 @@ export type RefusalCode =
   | 'plan-stale' // {bags}: what changed since the plan
   | 'override' // {bag, row, why, fact, has, asked}: it does not serve; taking it wants a reason
   | 'nothing-made' // {boards}: a promise for no board
+  | 'takes-open' // {build, boards, open, bags}: stops that are not picked, and nobody said how many boards were made
+  | 'picked-meanwhile' // {bag, tray, cell, picked, saw}: the stop is not as the person saw it
   | 'made-unknown' // {build, boards, lines}: lines are short, so how many were made is asked
   | 'nothing-to-do' // {}
   | 'build-state' // {build, state, wants}
   | 'newer-schema' // {found, known}
   | 'bad-home' // {folder, why}
   | 'not-empty' // {}: the lab already holds something
+  | 'not-demo' // {}: only the demo may be cleared
   | 'busy' // {}
   | 'backup-bad' // {why, …}: cut short, changed, or no backup at all
   | 'disk-full' // {}

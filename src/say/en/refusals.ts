@@ -96,6 +96,17 @@ function bagWords(bags: string | number | undefined): string {
   return text.includes(',') ? `bags ${text}` : `bag ${text}`;
 }
 
+/** The way on from the state of a build that does not fit. */
+const NEXT: Readonly<Record<string, string>> = {
+  planned: ' Reserve it first.',
+  built: ' If the boards are not made, take that back first.',
+  cancelled: ' Take back that it was given up, or plan a new one.',
+};
+
+function cellWords(a: Args): string {
+  return `cell ${a['cell']} of tray ${a['tray']}`;
+}
+
 function inRow(a: Args): string {
   return a['row'] === undefined ? '' : ` (row ${a['row']})`;
 }
@@ -145,25 +156,37 @@ const SENTENCES = {
   'number-taken': (a) =>
     `Bag number ${a['number']} is taken${inRow(a)}${a['others'] ? `, and so are ${a['others']}` : ''}${Number(a['more'] ?? 0) > 0 ? `, and so are ${a['more']} more` : ''}. A number is never given twice.`,
   'not-whole': (a) => `${a['field']} must be a whole number, not '${a['received']}'${inRow(a)}.`,
-  'not-positive': (a) => `${a['field']} must be at least 1, not ${a['received']}${inRow(a)}.`,
-  'out-of-range': (a) => `${a['field']} must be from ${a['least']} to ${a['most']}, not ${a['received']}${inRow(a)}.`,
+  'not-positive': (a) =>
+    a['cell'] === undefined
+      ? `${a['field']} must be at least 1, not ${a['received']}${inRow(a)}.`
+      : `Nothing was taken from bag ${a['bag']} for ${cellWords(a)}. Leave it open, or say that the bag gave no more.`,
+  'out-of-range': (a) =>
+    a['out'] === undefined
+      ? `${a['field']} must be from ${a['least']} to ${a['most']}, not ${a['received']}${inRow(a)}.`
+      : `Of bag ${a['bag']}, ${a['out']} ${a['out'] === 1 ? 'is' : 'are'} out in ${cellWords(a)}, so ${a['received']} can't go back. Put back ${a['out']} or fewer; if more lie there, count the bag afterwards.`,
   'not-valid': (a) =>
     `${a['field']} must be ${EXPECTED[String(a['expected'])] ?? a['expected']}${a['received'] === '' ? '' : `, not '${a['received']}'`}.`,
   'plan-stale': (a) => `The stock changed since this was planned: ${staleBags(a)}. Nothing was reserved; plan again.`,
   override: (a) =>
     `Bag ${a['bag']} does not serve for row ${a['row']}${sayAgainst(a)}. If you take it all the same, say why; the reason is kept and shown with it.`,
   'nothing-made': (a) =>
-    `Not one of ${count(a['boards'], 'board')} can be built from what is free, so nothing was promised. 'bagatelle match' shows what is missing; say so if the pieces are to be promised anyway.`,
+    `Not one of ${count(a['boards'], 'board')} can be built from what is free, so nothing was promised. Its lines say what is missing; say so if the pieces are to be promised anyway.`,
+  'takes-open': (a) =>
+    `${count(a['open'], 'stop')} of '${a['build']}' ${Number(a['open']) === 1 ? 'is' : 'are'} not picked yet (${bagWords(a['bags'])}). Pick what lies on the bench, or say how many of ${count(a['boards'], 'board')} were made; then what is not picked stays in its bags.`,
+  'picked-meanwhile': (a) =>
+    `Bag ${a['bag']} was picked for ${cellWords(a)} meanwhile: ${a['picked']} ${Number(a['picked']) === 1 ? 'lies' : 'lie'} there, and ${a['saw']} were known here. Nothing was booked. Look into the cell, and take only what it lacks.`,
   'made-unknown': (a) =>
     `${count(a['lines'], 'line')} of '${a['build']}' ${Number(a['lines']) === 1 ? 'is' : 'are'} short, so ${count(a['boards'], 'board')} may not have been made. Say how many were.`,
   'nothing-to-do': () => 'There is nothing to do.',
   'build-state': (a) =>
-    `Build '${a['build']}' is ${a['state']}; this can be done only while it is ${String(a['wants']).replaceAll(', ', ' or ')}.`,
+    `Build '${a['build']}' is ${a['state']}; this can be done only while it is ${String(a['wants']).replaceAll(', ', ' or ')}.${NEXT[String(a['state'])] ?? ''}`,
   'newer-schema': (a) =>
     `This lab was written by a newer Bagatelle (schema ${a['found']}, this one knows ${a['known']}). Nothing was changed; use the newer one.`,
   'bad-home': (a) =>
     NO_LAB[String(a['why'])]?.(a['folder']) ??
     `Data can't be kept in ${a['folder']}: ${HOME[String(a['why'])] ?? a['why']}. Choose another folder with BAGATELLE_HOME.`,
+  'not-demo': () =>
+    'Only the demo lab may be cleared, and this is not it (or it was cleared already). Nothing was changed. For an empty lab use another data folder (BAGATELLE_HOME says which).',
   'not-empty': () => 'The lab already holds something. Use an empty data folder (BAGATELLE_HOME says which).',
   busy: () => 'Another process has been writing to the lab for a long time. Nothing was changed; try again.',
   'backup-bad': (a) => `This backup can't be restored: ${BACKUP[String(a['why'])]?.(a) ?? a['why']}. Nothing was changed.`,

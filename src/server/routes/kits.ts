@@ -1,6 +1,5 @@
 import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
 import type { Who } from '#actions/action.ts';
-import { expectedLeftovers } from '#actions/expected-leftovers.ts';
 import type { PlanBuildInput } from '#actions/inputs.ts';
 import { perform } from '#actions/perform.ts';
 import { planBuild } from '#actions/plan-build.ts';
@@ -10,11 +9,12 @@ import { savedBom } from '#actions/saved-bom.ts';
 import { kitAnswer, plannedKit } from '#api/kit-answers.ts';
 import { BuildView, KitAnswer, KitRequest, KitView, PlannedKit, ReservedKit } from '#api/kits.ts';
 import { PROBLEMS } from '#api/problem.ts';
-import { readBuilds, readKit } from '#db/read-builds.ts';
+import { readBuilds } from '#db/read-builds.ts';
 import { sayBecause } from '#say/en/because.ts';
 import { doneOf } from '../answer-act.ts';
 import { apiApp } from '../api-app.ts';
 import { json } from '../json.ts';
+import { kitView } from '../kit-view.ts';
 import { problem, refusal } from '../problem.ts';
 import { CHANGE_HEADER, whoOf, type Served } from '../served.ts';
 
@@ -28,7 +28,7 @@ const getKits = createRoute({
 const getKit = createRoute({
   method: 'get',
   path: '/api/kits/{build}',
-  summary: 'One build with its walk and trays',
+  summary: 'One build with its walk, its trays, its lines and what was done with it',
   request: { params: z.object({ build: z.guid() }) },
   responses: { 200: { description: 'the kit, its takes in the order of the walk', content: json(KitView) }, ...PROBLEMS },
 });
@@ -61,10 +61,8 @@ export function kitRoutes(served: Served): OpenAPIHono {
   app.openapi(getKits, async (c) => c.json({ builds: await lab.read(readBuilds) }, 200));
   app.openapi(getKit, async (c) => {
     const { build } = c.req.valid('param');
-    const kit = await lab.read((tx) => readKit(tx, build));
-    if (!kit) return problem(c, 'no-such-build', { build });
-    const takes = expectedLeftovers(kit).map(({ take, expected }) => ({ ...take, refs: [...take.refs], expected }));
-    return c.json({ build: kit.build, takes }, 200);
+    const kit = await kitView(served, build);
+    return kit ? c.json(kit, 200) : problem(c, 'no-such-build', { build });
   });
   app.openapi(getPlan, async (c) => {
     const { all } = await planOpen(lab, stock, [], { spares: true });
