@@ -1,3 +1,5 @@
+import { arrangingSuite } from './store/arranging.ts';
+import { bagPageSuite } from './store/bag-page.ts';
 import { buildingSuite } from './store/building.ts';
 import { decidingSuite } from './store/deciding.ts';
 import { importingSuite } from './store/importing.ts';
@@ -15,6 +17,8 @@ const MODEL_RUNS = process.env['BAGATELLE_LONG'] ? 1000 : 60;
 /** Everything that the store promises: one suite, run on each engine by its own short test. */
 export function storeSuite(store: Store): void {
   movingSuite(store);
+  arrangingSuite(store);
+  bagPageSuite(store);
   keepingSuite(store);
   importingSuite(store);
   buildingSuite(store);
