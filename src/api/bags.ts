@@ -47,7 +47,9 @@ export type BoxPicture = z.infer<typeof BoxPicture>;
 export const BoxesView = z
   .object({
     boxes: z.array(BoxPicture).openapi({ description: 'in their order; of a stack the top one first' }),
-    loose: z.array(z.object({ bag: z.int(), place: z.string().nullable(), standing })).openapi({ description: 'bags without a box' }),
+    loose: z
+      .array(z.object({ bag: z.int(), place: z.string().nullable(), standing }))
+      .openapi({ description: 'bags without a box' }),
   })
   .openapi('Boxes');
 export type BoxesView = z.infer<typeof BoxesView>;
@@ -55,7 +57,10 @@ export type BoxesView = z.infer<typeof BoxesView>;
 export const ArrangeRequest = z
   .strictObject({
     id: actId,
-    boxes: z.array(z.string().min(1).max(100)).min(1).openapi({ description: 'all boxes, in their order; of a stack the top one first' }),
+    boxes: z
+      .array(z.string().min(1).max(100))
+      .min(1)
+      .openapi({ description: 'all boxes, in their order; of a stack the top one first' }),
     standing: z.enum(['beside', 'stacked']),
     note,
   })
@@ -90,7 +95,9 @@ export const BagWithHistory = z
     alike: z.array(z.object({ bag: z.int(), box: z.string().nullable(), onHand: z.int(), free: z.int() })).openapi({
       description: 'other bags with the same part',
     }),
-    usedOn: z.array(z.object({ board: z.string(), refs: z.array(z.string()) })).openapi({ description: 'boards whose builds took from it' }),
+    usedOn: z
+      .array(z.object({ board: z.string(), refs: z.array(z.string()) }))
+      .openapi({ description: 'boards whose builds took from it' }),
   })
   .openapi('BagWithHistory');
 export type BagWithHistory = z.infer<typeof BagWithHistory>;
@@ -108,9 +115,11 @@ export const NewBagRequest = z
     note,
   })
   .openapi('NewBagRequest');
+export type NewBagRequest = z.infer<typeof NewBagRequest>;
 export const NewBag = z
   .object({ ...done, bag: z.int(), box: z.string().nullable(), code: z.string(), said: Said, onHand: z.int() })
   .openapi('NewBag');
+export type NewBag = z.infer<typeof NewBag>;
 
 /** How a text is read as a part; nothing is kept. */
 export const PartReading = z
@@ -145,7 +154,5 @@ export const FoundBag = z
   .openapi('FoundBag');
 export type FoundBag = z.infer<typeof FoundBag>;
 
-export const FoundAnswer = z
-  .object({ read: z.array(Gloss), found: z.array(FoundBag) })
-  .openapi('FoundAnswer');
+export const FoundAnswer = z.object({ read: z.array(Gloss), found: z.array(FoundBag) }).openapi('FoundAnswer');
 export type FoundAnswer = z.infer<typeof FoundAnswer>;

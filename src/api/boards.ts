@@ -129,6 +129,7 @@ export const LaterRequest = z
 export const LaterDone = z.object({ ...done, board: z.string(), demand: z.string(), later: z.boolean() }).openapi('LaterDone');
 
 export const BoardSaved = z.object({ ...done, board: z.string(), revision: z.string(), lines: z.int() }).openapi('BoardSaved');
+export type BoardSaved = z.infer<typeof BoardSaved>;
 
 export const ChoiceRequest = z
   .strictObject({

@@ -35,3 +35,4 @@ export const PairRequest = z
   .strictObject({ code: z.string().min(1).max(100), name: z.string().trim().min(1).max(100) })
   .openapi('PairRequest');
 export const Paired = z.object({ device: z.string(), name: z.string() }).openapi('Paired');
+export type Paired = z.infer<typeof Paired>;

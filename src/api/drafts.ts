@@ -99,5 +99,6 @@ export const DraftChange = z
     revision: z.string().min(1).max(100).nullable().exactOptional(),
   })
   .openapi('DraftChange');
+export type DraftChange = z.infer<typeof DraftChange>;
 
 export const KeepDraft = z.strictObject({ id: actId, note }).openapi('KeepDraft');

@@ -96,6 +96,7 @@ export const Imported = z
     skipped: z.array(z.int()),
   })
   .openapi('Imported');
+export type Imported = z.infer<typeof Imported>;
 
 interface BagToBe {
   readonly row: { readonly row: number; readonly part: { readonly kind: string } };

@@ -20,4 +20,8 @@ export type LabView = z.infer<typeof LabView>;
 
 export const BeginRequest = z.strictObject({ id: actId }).openapi('BeginRequest');
 export const Begun = z.object({ change: z.int(), bags: z.int(), boards: z.int() }).openapi('Begun');
-export const Cleared = z.object({ change: z.int(), backup: z.string().nullable().openapi({ description: 'name of the backup made before' }) }).openapi('Cleared');
+export type Begun = z.infer<typeof Begun>;
+export const Cleared = z
+  .object({ change: z.int(), backup: z.string().nullable().openapi({ description: 'name of the backup made before' }) })
+  .openapi('Cleared');
+export type Cleared = z.infer<typeof Cleared>;

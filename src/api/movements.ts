@@ -52,3 +52,4 @@ export const UndoRequest = z
   .openapi('UndoRequest');
 
 export const Undone = z.object({ ...done, undoes: z.guid(), kind: z.string(), bags: z.array(Balance) }).openapi('Undone');
+export type Undone = z.infer<typeof Undone>;
