@@ -18,7 +18,7 @@ const ARROWS: Readonly<Record<string, readonly string[]>> = {
   db: ['core:types'],
   api: ['core:types'],
   actions: ['core', 'db', 'solver', 'files', 'say'],
-  server: ['api', 'actions', 'db', 'say', 'core:types'],
+  server: ['api', 'actions', 'db', 'files', 'say', 'core:types', 'demo'],
   cli: ['api', 'actions', 'db', 'say', 'core:types', 'server', 'demo'],
   web: ['api', 'core', 'say'],
 };

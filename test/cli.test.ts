@@ -92,7 +92,7 @@ void suite('commands in processes of their own', { concurrency: 2 }, () => {
       [['pick', '1'], /missing: BAG and QUANTITY/],
       [['count', '1', '2', '3'], /what '3' is for/],
       [['undo'], /missing: ACT/],
-      [['serve', '--host', '0.0.0.0'], /no sign-in yet/],
+      [['serve', '--host', '0.0.0.0'], /no option --host/],
     ] as const) {
       const ran = await runCli(lab, args);
       assert.equal(ran.status, 2, args.join(' '));
@@ -292,6 +292,13 @@ void suite('commands in processes of their own', { concurrency: 2 }, () => {
       /^Row 5, .* needed\.\n {2}bag 4 .*\n {4}bag 4 was chosen/,
     );
     assert.match((await good(lab, 'history')).out, /bag chosen by hand/);
+    await good(lab, 'choose', 'Blinker', '5', '--none');
+    assert.match((await good(lab, 'choose', 'Blinker', '5', '--later')).out, /left off for now/);
+    assert.match((await good(lab, 'match', 'Blinker')).out, /5 .* 0 +fit later /);
+    assert.match((await good(lab, 'match', 'Blinker', '--row', '5')).out, /^Row 5, .*Left off for now\./);
+    await refused(lab, ['choose', 'Blinker', '5', '--later'], /nothing to do/);
+    await good(lab, 'choose', 'Blinker', '5', '--fit');
+    assert.doesNotMatch((await good(lab, 'match', 'Blinker')).out, /fit later/);
     await refused(lab, ['match', 'No such board'], /no board 'No such board'/);
   });
 

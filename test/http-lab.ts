@@ -28,7 +28,7 @@ const CLOCK = { now: () => '2026-03-01T09:00:00.000Z' };
 export async function httpLab(): Promise<HttpLab> {
   const home = mkdtempSync(join(tmpdir(), 'bagatelle-http-'));
   const lab = await openDatabase({ home });
-  const served = await serveLab(lab, CLOCK, { host: '127.0.0.1', port: 0 });
+  const served = await serveLab(lab, CLOCK, { lan: false, port: 0 });
   assert.ok(!('fault' in served));
   const url = served.url.replace(/\/$/, '');
   const ask = async (path: string, init: RequestInit = {}): Promise<HttpTold> => {

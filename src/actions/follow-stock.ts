@@ -2,6 +2,7 @@ import { buildIndex, updateIndex, type FindIndex } from '#core/find/find-index.t
 import type { Bag, Box, Stock } from '#core/stock/stock.ts';
 import type { Lab } from '#db/database.ts';
 import { readStock, readStockSince, type StockChanges } from '#db/read-stock.ts';
+import { readBegun } from '#db/setting.ts';
 
 /** The stock in memory at one change number; use it at once, since the next look may bring it further. */
 export interface StockNow {
@@ -26,7 +27,7 @@ export function followStock(lab: Lab): FollowedStock {
     const change = await lab.change();
     if (held?.change === change) return held;
     // a number that went back: another lab was put in place of this one
-    held = held && change > held.change ? brought(held, await sinceOf(lab, held.change)) : await whole(lab);
+    held = (held && change > held.change ? await next(lab, held) : null) ?? (await whole(lab));
     return held;
   };
   return {
@@ -50,8 +51,13 @@ interface Held {
   readonly boxes: readonly Box[];
 }
 
-function sinceOf(lab: Lab, change: number): Promise<StockChanges> {
-  return lab.read((tx) => readStockSince(tx, change));
+/** What is held, brought as far as the lab is; null where the lab was emptied or restored meanwhile, and nothing held is true. */
+async function next(lab: Lab, held: Held): Promise<Held | null> {
+  const changes = await lab.read(async (tx) => {
+    const begun = await readBegun(tx);
+    return begun > held.change ? null : readStockSince(tx, held.change);
+  });
+  return changes && brought(held, changes);
 }
 
 async function whole(lab: Lab): Promise<Held> {

@@ -32,7 +32,17 @@ export const Invite = z
 export type Invite = z.infer<typeof Invite>;
 
 export const PairRequest = z
-  .strictObject({ code: z.string().min(1).max(100), name: z.string().trim().min(1).max(100) })
+  .strictObject({
+    code: z.string().min(1).max(100),
+    name: z
+      .string()
+      .trim()
+      .min(1)
+      .max(60)
+      .regex(/^[^\p{Cc}\u2028\u2029\u202A-\u202E\u2066-\u2069]+$/u)
+      .openapi({ description: 'stands as `who` in the ledger; without signs that nobody sees' }),
+  })
   .openapi('PairRequest');
 export const Paired = z.object({ device: z.string(), name: z.string() }).openapi('Paired');
 export type Paired = z.infer<typeof Paired>;
+export const Forgotten = z.object({ device: z.string() }).openapi('Forgotten');

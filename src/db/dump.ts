@@ -1,5 +1,6 @@
 import { sql, type RawBuilder } from 'kysely';
 import { backupBad } from './backup-bad.ts';
+import { readChange } from './change.ts';
 import { diskTrouble } from './disk-trouble.ts';
 import { sealer } from './dump-seal.ts';
 import type { Engine, Tx } from './engine.ts';
@@ -7,8 +8,12 @@ import { knownSchema, schemaVersion, tableNames } from './migration.ts';
 import { Refused } from './refused.ts';
 import { chunks } from './rows.ts';
 import type { Schema } from './schema.ts';
+import { writeSetting } from './setting.ts';
 
-/** Tables in the order in which they may be filled, what is pointed at first; rows by their key, in an order that both engines give. */
+/**
+ * Tables in the order in which they may be filled, what is pointed at first; rows by their key, in an order that both engines
+ * give. Devices and settings belong to the place, not to the stock, and stay out.
+ */
 const TABLES = {
   act: ['change'],
   part: ['id'],
@@ -27,10 +32,11 @@ const TABLES = {
   bag_change: ['act', 'ord'],
   reservation: ['build_line', 'bag'],
   kit_take: ['id'],
-} as const satisfies { readonly [Table in Exclude<keyof Schema, 'change'>]: readonly string[] };
+} as const satisfies { readonly [Table in Exclude<keyof Schema, 'change' | 'device' | 'setting'>]: readonly string[] };
 
 type Table = keyof typeof TABLES;
-const NAMES = Object.keys(TABLES) as Table[]; // as: the keys of the record above
+/** Names of the tables that hold the stock, what is pointed at first. */
+export const NAMES = Object.keys(TABLES) as Table[]; // as: the keys of the record above
 const ROWS_A_PAGE = 5000;
 
 interface Head {
@@ -91,8 +97,9 @@ function sorted(row: object): object {
 }
 
 /**
- * Fills an empty lab from a dump, in the caller's transaction; the last change number is that of the dump. Refused where the lab
- * holds something (`not-empty`), the dump is of a newer schema (`newer-schema`), or it is not whole and unchanged (`backup-bad`).
+ * Fills an empty lab from a dump, in the caller's transaction. The last change number is that of the dump, or a later one where
+ * the lab had come further before it was cleared: it never goes back. Refused where the lab holds something (`not-empty`), the
+ * dump is of a newer schema (`newer-schema`), or it is not whole and unchanged (`backup-bad`).
  */
 export async function restoreLab(tx: Tx, lines: AsyncIterable<string> | Iterable<string>): Promise<void> {
   if (await tx.selectFrom('act').select('id').limit(1).executeTakeFirst()) throw new Refused('not-empty');
@@ -127,7 +134,10 @@ export async function restoreLab(tx: Tx, lines: AsyncIterable<string> | Iterable
   if (!head) throw backupBad('head', { text: '' });
   if (!sealed) throw backupBad('cut-short', { line: at });
   if (waiting) await fill(tx, waiting.table, waiting.rows);
-  await tx.updateTable('change').set({ number: head.change }).where('id', '=', 1).execute();
+  const before = await readChange(tx);
+  const change = Math.max(head.change, before === 0 ? 0 : before + 1);
+  await tx.updateTable('change').set({ number: change }).where('id', '=', 1).execute();
+  await writeSetting(tx, 'begun', String(change));
 }
 
 async function fill(tx: Tx, table: Table, rows: readonly object[]): Promise<void> {

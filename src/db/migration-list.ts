@@ -5,6 +5,7 @@ import { builds } from './migrations/0003-builds.ts';
 import { planned } from './migrations/0004-planned.ts';
 import { pointers } from './migrations/0005-pointers.ts';
 import { later } from './migrations/0007-later.ts';
+import { devices } from './migrations/0008-devices.ts';
 
 /** Every migration, in order; a name that was released never changes, and nothing is put between. */
-export const MIGRATIONS: readonly Migration[] = [ledger, boards, builds, planned, pointers, later];
+export const MIGRATIONS: readonly Migration[] = [ledger, boards, builds, planned, pointers, later, devices];

@@ -195,6 +195,22 @@ export interface KitTakeTable {
   state: 'open' | 'done';
 }
 
+/** A phone or computer that may reach the lab over the network; its token is kept as a hash only. */
+export interface DeviceTable {
+  id: Once<string>;
+  name: Once<string>;
+  token_hash: Once<string>;
+  paired_at: Once<string>;
+  seen_at: string | null;
+  forgotten: Flag;
+}
+
+/** What the lab must know of itself; a row a fact (`setting.ts`). */
+export interface SettingTable {
+  key: Once<string>;
+  value: string;
+}
+
 export interface Schema {
   act: ActTable;
   movement: MovementTable;
@@ -214,4 +230,6 @@ export interface Schema {
   reservation: ReservationTable;
   kit_take: KitTakeTable;
   change: { id: number; number: number };
+  device: DeviceTable;
+  setting: SettingTable;
 }

@@ -48,7 +48,7 @@ async function bagOf(quantity: number, text = 'a part'): Promise<number> {
 
 before(async () => {
   lab = await openDatabase({ home });
-  const served = await serveLab(lab, clock, { host: '127.0.0.1', port: 0 });
+  const served = await serveLab(lab, clock, { lan: false, port: 0 });
   assert.ok(!('fault' in served));
   [url, stop] = [served.url.replace(/\/$/, ''), served.stop];
 });
@@ -321,7 +321,7 @@ void test('a port that is taken is a fault to tell, not a throw', async () => {
   await new Promise<void>((ready) => void taken.listen(0, '127.0.0.1', ready));
   const address = taken.address();
   const port = typeof address === 'object' && address ? address.port : 0;
-  const fault = await listen(() => new Response(), { host: '127.0.0.1', port });
+  const fault = await listen(() => new Response(), { lan: false, port });
   assert.equal('fault' in fault && fault.fault, 'port-taken');
   await new Promise((closed) => void taken.close(closed));
 });

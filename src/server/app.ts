@@ -9,24 +9,32 @@ import { bagRoutes } from './routes/bags.ts';
 import { boxRoutes } from './routes/boxes.ts';
 import { boardRoutes } from './routes/boards.ts';
 import { changeRoutes } from './routes/changes.ts';
+import { deviceRoutes } from './routes/devices.ts';
 import { fileRoutes } from './routes/files.ts';
 import { kitActRoutes } from './routes/kit-acts.ts';
 import { kitRoutes } from './routes/kits.ts';
+import { labRoutes } from './routes/lab.ts';
 import { movementRoutes } from './routes/movements.ts';
 import type { Served } from './served.ts';
+import { trustGuard } from './trust.ts';
 
-const ROUTES = [movementRoutes, bagRoutes, boxRoutes, fileRoutes, boardRoutes, kitRoutes, kitActRoutes, changeRoutes];
-
-interface AppOptions {
-  readonly pagesFolder: string;
-  /** host names beside those of this machine */
-  readonly alsoKnownAs: readonly string[];
-}
+const ROUTES = [
+  movementRoutes,
+  bagRoutes,
+  boxRoutes,
+  fileRoutes,
+  boardRoutes,
+  kitRoutes,
+  kitActRoutes,
+  changeRoutes,
+  labRoutes,
+  deviceRoutes,
+];
 
 /** The whole web side of a lab, as one function from request to answer. */
-export function createApp(served: Served, { pagesFolder, alsoKnownAs }: AppOptions): OpenAPIHono {
+export function createApp(served: Served, pagesFolder: string): OpenAPIHono {
   const app = apiApp();
-  app.use(securityHeaders, hostGuard(alsoKnownAs), methodGuard(app), originGuard, sizeGuard);
+  app.use(securityHeaders, hostGuard(served.network), trustGuard(served), methodGuard(app), originGuard, sizeGuard);
   app.use('/api/*', changeNumber(served.lab));
   for (const routes of ROUTES) app.route('/', routes(served));
   app.doc31('/api/openapi.json', {

@@ -4,8 +4,14 @@ import type { Lab } from '#db/database.ts';
 
 const HEARTBEAT_MS = 15_000;
 
+interface Listener {
+  readonly stopping: AbortSignal;
+  /** whether who listens may still be told: a device that was forgotten hears nothing more */
+  readonly allowed: () => Promise<boolean>;
+}
+
 /** Streams change numbers as server-sent events: each number that a page has not seen yet, then each new one. */
-export function streamChanges(c: Context, lab: Lab, stopping: AbortSignal): Response {
+export function streamChanges(c: Context, lab: Lab, { stopping, allowed }: Listener): Response {
   const told = Number(c.req.header('last-event-id') ?? c.req.query('since') ?? Number.NaN);
   return streamSSE(c, async (stream) => {
     let sent = Number.isInteger(told) ? told : -1;
@@ -23,10 +29,14 @@ export function streamChanges(c: Context, lab: Lab, stopping: AbortSignal): Resp
         const woken = sleep(HEARTBEAT_MS, (now) => (wake = now));
         const change: number | null = newest; // told meanwhile, or in the sleep
         if (change !== null && change !== sent) {
+          if (!(await allowed())) break;
           await stream.writeSSE({ event: 'change', id: String(change), data: JSON.stringify({ change }) });
           sent = change;
         }
-        if ((await woken) === 'time') await stream.write(': still here\n\n');
+        if ((await woken) === 'time') {
+          if (!(await allowed())) break;
+          await stream.write(': still here\n\n');
+        }
       }
     } finally {
       unwatch();

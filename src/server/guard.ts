@@ -1,8 +1,9 @@
 import type { Context, MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
+import { hostName, isLoopbackName } from './here.ts';
+import type { Network } from './network.ts';
 import { problem } from './problem.ts';
 
-const LOOPBACK = new Set(['localhost', '127.0.0.1', '[::1]']);
 const READS = new Set(['GET', 'HEAD', 'OPTIONS']);
 const JSON_TYPE = /^application\/(?:[a-z.+-]+\+)?json\b/i;
 /** Neither type can be sent by another site's page without asking first (Fetch Standard, CORS-safelisted content types). */
@@ -10,6 +11,8 @@ const FILE_TYPE = 'application/octet-stream';
 const MEGABYTE = 1024 * 1024;
 const MOST_JSON = MEGABYTE;
 const MOST_FILE = 64 * MEGABYTE;
+/** A backup is written to the disk as it comes, and read from there line by line. */
+const MOST_BACKUP = 2048 * MEGABYTE;
 
 const HEADERS = {
   'content-security-policy':
@@ -29,17 +32,11 @@ export const securityHeaders: MiddlewareHandler = async (c, next) => {
   if (c.req.path.startsWith('/api/') && !c.res.headers.has('cache-control')) c.res.headers.set('cache-control', 'no-store');
 };
 
-/** `'127.0.0.1:4242'` -> `127.0.0.1`; `'[::1]:80'` -> `[::1]`. */
-export function hostName(host: string): string {
-  return host.replace(/:\d+$/, '').toLowerCase();
-}
-
 /** Only names that this lab goes by: a foreign name that points here (DNS rebinding) is refused. */
-export function hostGuard(alsoKnownAs: readonly string[]): MiddlewareHandler {
-  const known = new Set([...LOOPBACK, ...alsoKnownAs.map((name) => name.toLowerCase())]);
+export function hostGuard(network: Network | null): MiddlewareHandler {
   return async (c, next) => {
     const host = c.req.header('host') ?? '';
-    if (!known.has(hostName(host))) return problem(c, 'wire-host', { host });
+    if (!isLoopbackName(host) && !network?.knows(hostName(host))) return problem(c, 'wire-host', { host });
     await next();
     return undefined;
   };
@@ -60,9 +57,10 @@ export const originGuard: MiddlewareHandler = async (c, next) => {
   return problem(c, 'wire-type', { received: type || '–', expected: `application/json, or ${FILE_TYPE} for a file` });
 };
 
-/** What may be sent at once: a file 64 MiB, anything else 1 MiB. The rest of a body that is too large is not waited for. */
+/** What may be sent at once: a file 64 MiB, a backup 2 GiB, anything else 1 MiB. The rest of a body that is too large is not waited for. */
 export const sizeGuard: MiddlewareHandler = (c, next) => {
-  const most = (c.req.header('content-type') ?? '').startsWith(FILE_TYPE) ? MOST_FILE : MOST_JSON;
+  const file = (c.req.header('content-type') ?? '').startsWith(FILE_TYPE);
+  const most = file ? (c.req.path === '/api/lab/restore' ? MOST_BACKUP : MOST_FILE) : MOST_JSON;
   const onError = (over: Context): Response => {
     over.header('connection', 'close');
     return problem(over, 'wire-too-large', { path: over.req.path, most });

@@ -1,31 +1,35 @@
 import { join } from 'node:path';
 import type { Clock } from '#actions/action.ts';
 import { followStock } from '#actions/follow-stock.ts';
+import type { Invite } from '#api/devices.ts';
 import type { Lab } from '#db/database.ts';
 import { createApp } from './app.ts';
-import { listen, type ListenFault, type Listening } from './serve.ts';
+import { makeInvite } from './invite.ts';
+import { openInvites } from './invites.ts';
+import { openNetwork } from './network.ts';
+import { listen, type ListenFault, type Listening, type Where } from './serve.ts';
 
 const PAGES = join(import.meta.dirname, '..', '..', 'dist', 'web');
-const LOOPBACK = /^(?:127\.\d+\.\d+\.\d+|::1|localhost)$/;
 
-export interface ServeOptions {
-  readonly host: string;
-  readonly port: number;
-}
-
-export function isLoopback(host: string): boolean {
-  return LOOPBACK.test(host);
+export interface LabServed extends Listening {
+  /** an invitation for one device; null where the lab answers this machine alone, or this machine is in no network */
+  readonly invite: () => Promise<Invite | null>;
 }
 
 /** Serves a lab until it is stopped; the lab stays the caller's to close. */
-export async function serveLab(lab: Lab, clock: Clock, where: ServeOptions): Promise<Listening | ListenFault> {
+export async function serveLab(lab: Lab, clock: Clock, where: Where): Promise<LabServed | ListenFault> {
   const stopping = new AbortController();
-  const served = { lab, clock, stock: followStock(lab), stopping: stopping.signal };
-  const app = createApp(served, { pagesFolder: PAGES, alsoKnownAs: isLoopback(where.host) ? [] : [where.host] });
-  const listening = await listen((request) => app.fetch(request), where);
+  let { port } = where;
+  const network = where.lan ? openNetwork(() => port) : null;
+  const invites = openInvites(() => Date.parse(clock.now()));
+  const served = { lab, clock, stock: followStock(lab), stopping: stopping.signal, network, invites };
+  const app = createApp(served, PAGES);
+  const listening = await listen((request, env) => app.fetch(request, env), where);
   if ('fault' in listening) return listening;
+  ({ port } = listening);
   return {
     ...listening,
+    invite: () => makeInvite(served),
     stop() {
       stopping.abort();
       return listening.stop();

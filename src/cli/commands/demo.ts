@@ -1,6 +1,6 @@
-import { readChange } from '#db/change.ts';
+import { randomUUID } from 'node:crypto';
 import { cliText } from '#say/en/cli.ts';
-import { defineCommand, ENDED, refused, wrongUsage } from '../command.ts';
+import { defineCommand, ENDED, wrongUsage } from '../command.ts';
 import { withLab } from '../lab.ts';
 import { withProgress } from '../progress.ts';
 
@@ -13,9 +13,8 @@ export const command = defineCommand({
   async run({ words: [extra], terminal }) {
     if (extra !== undefined) return wrongUsage(cliText('words-too-many', { word: extra }));
     return withLab(async (lab) => {
-      if ((await lab.read(readChange)) > 0) return refused({ code: 'not-empty', args: {} });
-      const { fillDemo } = await import('#demo/fill.ts');
-      await withProgress(terminal, cliText('filling'), () => fillDemo(lab));
+      const { beginDemo } = await import('#demo/begin.ts');
+      await withProgress(terminal, cliText('filling'), () => beginDemo(lab, randomUUID()));
       terminal.say(cliText('demo-filled', { where: lab.where }));
       return ENDED;
     });

@@ -190,12 +190,30 @@ const CLI = {
     `'${name}' is given up; ${returned === 0 ? 'nothing had been picked' : `${count(returned, 'piece')} went back to ${returned === 1 ? 'its bag' : 'their bags'}`}.`,
   'board-saved': ({ board, revision, lines }: { board: string; revision: string; lines: number }) =>
     `Board '${board}', revision ${revision}: ${count(lines, 'line')} kept.`,
+  later: ({ board, row, later }: { board: string; row: number; later: boolean }) =>
+    later
+      ? `Row ${row} of '${board}' is left off for now: plans take nothing for it. --fit puts it back.`
+      : `Row ${row} of '${board}' is fitted again.`,
   chosen: ({ board, row, bag }: { board: string; row: number; bag: number | null }) =>
     bag === null
       ? `Row ${row} of '${board}' is no longer answered by a bag chosen by hand.`
       : `Bag ${bag} is taken for row ${row} of '${board}', and for the same demand in later revisions.`,
-  'line-head': ({ row, refs, text, need, fitted }: { row: number; refs: string; text: string; need: number; fitted: boolean }) =>
-    `Row ${row}${refs ? `, ${refs}` : ''}: ${text}. ${fitted ? `${need} needed.` : 'Not fitted on this board.'}`,
+  'line-head': ({
+    row,
+    refs,
+    text,
+    need,
+    fitted,
+    later,
+  }: {
+    row: number;
+    refs: string;
+    text: string;
+    need: number;
+    fitted: boolean;
+    later: boolean;
+  }) =>
+    `Row ${row}${refs ? `, ${refs}` : ''}: ${text}. ${fitted ? `${need} needed.` : later ? 'Left off for now.' : 'Not fitted on this board.'}`,
   'line-bag': ({ bag, verdict, code, free }: { bag: number; verdict: string; code: string; free: number }) =>
     `  bag ${bag}  ${code}  ${verdict}, ${free} free`,
   'no-acts': () => 'Nothing was done in this lab yet.',
@@ -216,23 +234,14 @@ const CLI = {
   'serve-read-only': ({ where }: { where: string }) =>
     `${where} can't be written to: this lab can be looked at, but nothing in it can be changed.`,
   stopped: () => 'The lab is closed.',
-  'serve-network': ({ host }: { host: string }) =>
-    `--host ${host} would let others on the network read and change this lab, and there is no sign-in yet. Add --let-the-network-in if that is what you want.`,
-  'serve-open-network': ({ host }: { host: string }) =>
-    `Careful: everybody who reaches ${host} can read and change this lab. Sign-in will come with a later version.`,
-  'serve-fault': ({
-    fault,
-    host,
-    port,
-  }: {
-    fault: 'port-taken' | 'port-refused' | 'no-such-address';
-    host: string;
-    port: number;
-  }) =>
+  'serve-invite': ({ url }: { url: string }) =>
+    `A phone in this network is paired at ${url}   (the code lets one device in, within ten minutes; Devices in the pages gives another)`,
+  'serve-no-network': () =>
+    'This machine has no address in a network now: nobody else can reach the lab. Join a network, then open Devices in the pages.',
+  'serve-fault': ({ fault, port }: { fault: 'port-taken' | 'port-refused'; port: number }) =>
     ({
       'port-taken': `Port ${port} is taken by another program, perhaps by a lab that is open already. Close that one, or choose another: bagatelle serve --port ${port + 1}`,
       'port-refused': `This account may not listen on port ${port}. Choose one above 1023: bagatelle serve --port 4242`,
-      'no-such-address': `'${host}' is not an address of this machine. Leave --host out to keep the lab to this machine.`,
     })[fault],
   'way-on': ({ option }: { option: string }) => `(${option} says so.)`,
   act: ({ act }: { act: string }) => `Act ${act}. Take it back with: bagatelle undo ${act}`,

@@ -13,6 +13,17 @@ const WIRE = {
   'wire-method': ({ method, path, allowed }: Args) => `${path} does not take ${method}, only ${allowed}.`,
   'wire-change-ahead': ({ asked, have }: Args) =>
     `Change ${asked} has not been made in this lab; the last one is ${have}. Was a backup restored? Load the page anew.`,
+  'wire-not-paired': () =>
+    'This device is not paired with the lab. Open Devices at the machine that serves the lab, and scan the code that it shows.',
+  'wire-here-only': () => 'That is done at the machine that serves the lab, under its own address there.',
+  'wire-not-lan': () => 'Other devices can not reach this lab. Close it, and start it with: bagatelle serve --lan',
+  'wire-no-network': () => 'This machine has no address in a network. Join one, then try again.',
+  'wire-code': () =>
+    'This code is not known here: it was used, or is older than ten minutes, or is mistyped. Ask for a new one at the machine that serves the lab.',
+  'wire-too-many-tries': ({ seconds }: Args) => `Too many wrong codes came from here. Try again in ${seconds} seconds.`,
+  'wire-name-taken': ({ name }: Args) =>
+    `A device is called '${name}' already. Give this one another name, or forget that one first.`,
+  'wire-no-such-device': () => 'There is no such device, or it was forgotten already.',
   'wire-fault': () => 'This is a fault of Bagatelle, not of what you sent. The server has logged it; nothing half done was kept.',
 } as const;
 

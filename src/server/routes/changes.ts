@@ -1,9 +1,10 @@
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { createRoute, z } from '@hono/zod-openapi';
 import { PROBLEMS } from '#api/problem.ts';
+import { isPaired } from '#db/devices.ts';
 import { apiApp } from '../api-app.ts';
 import { streamChanges } from '../changes.ts';
-import type { Served } from '../served.ts';
+import { callerOf, type Served } from '../served.ts';
 
 const getChanges = createRoute({
   method: 'get',
@@ -24,6 +25,10 @@ const getChanges = createRoute({
 
 export function changeRoutes({ lab, stopping }: Served): OpenAPIHono {
   const app = apiApp();
-  app.openapi(getChanges, (c) => streamChanges(c, lab, stopping));
+  app.openapi(getChanges, (c) => {
+    const { device } = callerOf(c);
+    const allowed = (): Promise<boolean> => (device ? lab.read((tx) => isPaired(tx, device.id)) : Promise.resolve(true));
+    return streamChanges(c, lab, { stopping, allowed });
+  });
   return app;
 }
