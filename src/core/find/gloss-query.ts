@@ -4,14 +4,14 @@ import { fold } from './fold.ts';
 import type { Ask, Query } from './read-query.ts';
 import { whyAsk, type Why } from './why.ts';
 
+type WordSort = 'box' | 'place' | 'supplier' | 'code' | 'part-number' | 'word' | 'meant';
+type WordMeans = { [Sort in WordSort]: { readonly sort: Sort; readonly word: string } }[WordSort];
+
 /** What one thing asked was taken for. */
 export type AskMeans =
-  | {
-      readonly sort: 'bag';
-      readonly number: number;
-      /** bags that have the number as a value were found as well */ readonly orValue: boolean;
-    }
-  | { readonly sort: 'box' | 'place' | 'supplier' | 'code' | 'part-number' | 'word' | 'meant'; readonly word: string }
+  /** `orValue`: bags that have the number as a value were found as well */
+  | { readonly sort: 'bag'; readonly number: number; readonly orValue: boolean }
+  | WordMeans
   | { readonly sort: 'kind'; readonly kind: Kind }
   | { readonly sort: 'facts'; readonly facts: readonly Fact[]; readonly kind: Kind | null }
   | { readonly sort: 'bound'; readonly bound: 'at-least' | 'at-most'; readonly fact: Fact }
@@ -25,7 +25,7 @@ export interface AskPiece {
 }
 
 /** So many of the best bags tell what a word was found as. */
-const LOOKED_AT = 20;
+const LOOKED_AT = 8;
 
 /** What was typed over what it was looked for as; `bags` are those that were found, the best first. */
 export function glossQuery(query: Query, bags: readonly Bag[]): AskPiece[] {
