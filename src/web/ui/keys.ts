@@ -55,6 +55,12 @@ function inField(target: EventTarget | null): boolean {
   return TYPED.has(target.tagName) || target.isContentEditable;
 }
 
+/** Enter and the space bar on a link or a button press it, whatever else they may do on the page. */
+function pressesIt(target: EventTarget | null, key: string): boolean {
+  if (key !== 'Enter' && key !== ' ') return false;
+  return target instanceof Element && target.closest('a[href], button, summary, input, [role=button]') !== null;
+}
+
 function nameOf(event: KeyboardEvent): string {
   const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
   return event.ctrlKey || event.metaKey ? `Ctrl+${key}` : key;
@@ -68,6 +74,7 @@ export function listenForKeys(): void {
     const plain = key.length === 1;
     if (plain && (inField(event.target) || localStorage.getItem(OFF) !== null)) return;
     if (inField(event.target) && !key.startsWith('Ctrl+')) return;
+    if (pressesIt(event.target, key)) return;
     if (document.querySelector('[role=dialog][aria-modal], dialog[open], [data-modal]')) return;
     const both = begun && Date.now() - begun.at < SEQUENCE_MS ? `${begun.key} ${key}` : null;
     begun = null;
