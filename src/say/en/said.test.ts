@@ -25,6 +25,7 @@ void test('a part is said by what a person picks it out by, then by the rest', (
     ['BC547B TO-92 NPN', 'BC547B', 'Transistor TO-92, NPN'],
     ['box header 2x5 2.54mm', '2 × 5, 2.54 mm', 'Box header'],
     ['screw terminal 2 pin 5.08mm (for the mains side)', 'Screw terminal 2 pin 5.08mm', 'Connector'],
+    ['screw terminal 3 pin 3,5mm TerminalBlock:TerminalBlock_1x03_P3.5mm', 'Screw terminal 3 pin 3,5mm', 'Connector'],
     ['fuse T 100mA 250V 5x20', 'T 100 mA 250 V', 'Fuse 5 × 20'],
     ['crystal 16MHz 18pF 30ppm HC-49S', '16 MHz ±30 ppm', 'Crystal HC-49S, 18 pF load'],
     ['LED red 3mm', 'LED red', 'LED 3 mm'],

@@ -190,14 +190,17 @@ function standsBefore(kind: Kind, word: string): boolean {
   return BEFORE[kind]?.split(' ').includes(word) ?? false;
 }
 
-/** What is written, without the remarks in brackets behind it. */
+/** What is written, without remarks in brackets behind it and names out of drawing libraries (`Fuse:Fuse_1206`). */
 function written(text: string): string {
-  const short = text
-    .replaceAll(/\s*\([^)]*\)\s*$/g, '')
-    .replaceAll(/\s+/g, ' ')
+  const words = text.split(/\s+/).filter((word) => !LIBRARY_NAME.test(word));
+  const short = words
+    .join(' ')
+    .replaceAll(/\s*\([^)]*\)$/g, '')
     .trim();
   return begun(short || text.trim());
 }
+
+const LIBRARY_NAME = /^[A-Za-z]\w*:[A-Za-z]\S*$/;
 
 function contains(name: string, word: string): boolean {
   return plain(name).includes(plain(word));
@@ -207,5 +210,6 @@ function plain(text: string): string {
   return text
     .toLowerCase()
     .replaceAll('×', 'x')
+    .replaceAll(/(?<=\d),(?=\d)/g, '.')
     .replaceAll(/[\s_-]/g, '');
 }
