@@ -29,7 +29,11 @@ export function toldLines(
   return answers.map((answer, at) => ({ ...answer, said: sayReasons(lines[at]?.because ?? []).join('; ') }));
 }
 
-const isFitted = ({ because }: LineAnswer): boolean => because.every(({ code }) => code !== 'not-fitted');
+/** Why a line gets nothing though nothing is missing; else its verdict. */
+function verdictWord({ verdict, because }: LineAnswer): string {
+  if (because.some(({ code }) => code === 'not-fitted')) return 'not fitted';
+  return because.some(({ code }) => code === 'later') ? 'fit later' : verdict;
+}
 
 const taken = ({ bags }: LineAnswer): string => (bags.length ? bags.map(({ bag, take }) => `${bag} × ${take}`).join(', ') : '–');
 
@@ -37,7 +41,7 @@ export const LINE_COLUMNS: readonly ColumnOf<ToldLine>[] = [
   { head: 'row', cell: (line) => line.row, right: true },
   { head: 'refs', cell: (line) => shortened(writeRefs(line.refs)) },
   { head: 'need', cell: (line) => line.need, right: true },
-  { head: 'verdict', cell: (line) => (isFitted(line) ? line.verdict : 'not fitted') },
+  { head: 'verdict', cell: verdictWord },
   { head: 'bags', cell: taken },
   { head: 'spare', cell: (line) => line.spare || '', right: true },
   { head: 'short', cell: (line) => line.short || '', right: true },

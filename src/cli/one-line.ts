@@ -26,7 +26,8 @@ export function tellLine(terminal: Terminal, now: StockNow, bom: Bom, { row, boa
     terminal.out(JSON.stringify({ row, refs, need, verdict, candidates: told, because: reasons(line.because) }));
     return ENDED;
   }
-  terminal.out(cliText('line-head', { row, refs: writeRefs(refs), text: asked.text, need, fitted }));
+  const later = line.because.some(({ code }) => code === 'later');
+  terminal.out(cliText('line-head', { row, refs: writeRefs(refs), text: asked.text, need, fitted, later }));
   for (const one of candidates) {
     terminal.out(cliText('line-bag', one));
     for (const said of sayReasons(one.because)) terminal.out(`    ${said}`);
