@@ -1,0 +1,61 @@
+import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
+import { wholeWord } from '../../address.ts';
+
+/** What stands in the address of a board. */
+export interface BoardWords {
+  readonly boards?: string;
+  readonly revision?: string;
+  readonly row?: string;
+  readonly bag?: string;
+  readonly show?: string;
+}
+
+/** A word that is null leaves the address. */
+export type BoardChange = { readonly [Name in keyof BoardWords]?: string | null };
+
+export interface BoardPlace {
+  readonly board: string;
+  readonly boards: number;
+  readonly revision: string | undefined;
+  readonly row: number | null;
+  /** the bag that is put beside the line, where it is not its own */
+  readonly bag: number | null;
+  readonly others: boolean;
+  readonly go: (change: BoardChange, how?: 'push' | 'replace') => void;
+}
+
+export const MOST_BOARDS = 10_000;
+
+export function changed(words: BoardWords, change: BoardChange): BoardWords {
+  const next: Record<string, string> = { ...words };
+  for (const [name, value] of Object.entries(change)) {
+    if (value === null || value === undefined) delete next[name];
+    else next[name] = value;
+  }
+  return next;
+}
+
+/** Another line: what was looked at beside the former one goes. */
+export const toRow = (row: number): BoardChange => ({ row: String(row), bag: null, show: null });
+
+export function useBoardPlace(): BoardPlace {
+  const { board } = useParams({ from: '/boards/$board' });
+  const words = useSearch({ from: '/boards/$board' });
+  const navigate = useNavigate();
+  return {
+    board,
+    boards: wholeWord(words.boards, 1, MOST_BOARDS) ?? 1,
+    revision: words.revision,
+    row: wholeWord(words.row),
+    bag: wholeWord(words.bag),
+    others: words.show === 'others',
+    go: (change, how = 'push') =>
+      void navigate({
+        to: '/boards/$board',
+        params: { board },
+        search: changed(words, change),
+        replace: how === 'replace',
+        resetScroll: false,
+      }),
+  };
+}
