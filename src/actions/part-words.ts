@@ -1,5 +1,5 @@
 import type { Doubt } from '#core/part/doubt.ts';
-import { doubtedFields, isAssumption, isOfPart } from '#core/part/doubted.ts';
+import { doubtedFields, isAssumption, isOfPart, withDoubts } from '#core/part/doubted.ts';
 import { glossPart } from '#core/part/gloss.ts';
 import { partCode } from '#core/part/part-code.ts';
 import type { Kind, Part } from '#core/part/part.ts';
@@ -26,7 +26,7 @@ export interface PartWords {
 /** How a text is read as a part, in words. */
 export function readInWords(text: string): PartWords {
   const { part, doubts } = readPart(text);
-  return inWords({ ...part, text: text.trim() }, doubts);
+  return inWords(withDoubts({ ...part, text: text.trim() }, doubts), doubts);
 }
 
 /** A bag's part in words: what is written on it over how it was read, and what is in doubt about it to this day. */

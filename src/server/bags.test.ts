@@ -111,6 +111,8 @@ void test('a text is read as a part, and nothing is kept', async () => {
     reading.gloss.map(({ typed, how }) => `${typed} ${how}`),
     ['M3x8 read', 'screw read', 'blabla unread'],
   );
+  const doubted = await bodyOf<PartReading>(http.get(`/api/read-part?says=${encodeURIComponent('47K 50V X7R')}`));
+  assert.match(doubted.said.rest, /value in doubt$/);
   assert.equal((await http.get('/api/bags/2')).headers.get('bagatelle-change'), change);
 });
 
