@@ -1,4 +1,164 @@
-/** Not written yet. */
+import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
+import { useState } from 'react';
+import type { DraftView } from '#api/drafts.ts';
+import { DRAFT, sayFile, sayKeep, sayRead } from '#say/en/draft-page.ts';
+import { wholeWord } from '../../address.ts';
+import { useAct, type Act } from '../../lab/act.ts';
+import { useDraft } from '../../lab/answers.ts';
+import { TABLES } from '../../lab/bring-file.ts';
+import { useBring } from '../../lab/bring.ts';
+import { Answer } from '../../ui/answer.tsx';
+import { Button } from '../../ui/button.tsx';
+import { useKeys } from '../../ui/keys.ts';
+import { Note } from '../../ui/note.tsx';
+import { usePageDrop } from '../../ui/page-drop.ts';
+import { PickFile } from '../../ui/pick-file.tsx';
+import { TroubleNote } from '../../ui/trouble-note.tsx';
+import { Columns } from './columns.tsx';
+import { afterAnswer, groupOf, nextDoubt } from './draft.ts';
+import { KeptView, type Kept } from './kept.tsx';
+import { Rows } from './rows.tsx';
+import { Side } from './side.tsx';
+import { useTelling } from './use-draft.ts';
+import './draft.css';
+
+/** A file read back: what each column holds, what each line was read as, and what is not sure. */
 export function DraftPage() {
-  return <main id="main" className="page" />;
+  const { draft } = useParams({ from: '/drafts/$draft' });
+  const asked = useDraft(draft);
+  const keep = useAct<object, Kept>(`/api/drafts/${draft}/keep`);
+  if (keep.done && 'bags' in keep.done) return <KeptView made={keep.done} onBack={keep.forget} />;
+  if (!asked.value) return <NoDraft trouble={asked.trouble} />;
+  return <DraftRead key={draft} draft={asked.value} keep={keep} />;
+}
+
+function NoDraft({ trouble }: { readonly trouble: ReturnType<typeof useDraft>['trouble'] }) {
+  const list = useBring('list');
+  if (!trouble)
+    return (
+      <main id="main" className="page draft">
+        <Answer title={DRAFT.reading0} />
+      </main>
+    );
+  return (
+    <main id="main" className="page draft">
+      <Answer title={DRAFT.gone} why={trouble.kind === 'refused' ? trouble.problem.detail : DRAFT.goneWhy}>
+        <PickFile accept={TABLES} onFile={list.bring} busy={list.reading !== null}>
+          {DRAFT.bring}
+        </PickFile>
+      </Answer>
+      <TroubleNote trouble={list.trouble ?? (trouble.kind === 'away' ? trouble : null)} again={list.again} />
+    </main>
+  );
+}
+
+interface ReadProps {
+  readonly draft: DraftView;
+  readonly keep: Act<object, Kept>;
+}
+
+function DraftRead({ draft, keep }: ReadProps) {
+  const search = useSearch({ from: '/drafts/$draft' });
+  const navigate = useNavigate({ from: '/drafts/$draft' });
+  const told = useTelling(draft.draft);
+  const another = useBring(draft.is);
+  usePageDrop(another.bring);
+  const [saying, setSaying] = useState<{ readonly row: number; readonly field: string } | null>(null);
+  const on = wholeWord(search.row);
+  const show = wholeWord(search.show);
+  const go = (row: number | null, rows: number | null): void => {
+    const words = { ...(row !== null && { row: String(row) }), ...(rows !== null && { show: String(rows) }) };
+    void navigate({ search: words, replace: true, resetScroll: false });
+  };
+  const look = (row: number | null): void => go(row, show);
+  const answer = async (row: number, field: string, text: string | null): Promise<boolean> => {
+    const next = afterAnswer(draft.rows, row);
+    const done = await told.tell({ answers: [{ row, field, text }] });
+    if (done) {
+      setSaying(null);
+      look(next);
+    }
+    return done;
+  };
+  const leaveOut = (row: number, out: boolean): void => {
+    void told.tell({ out: [{ row, out }] }).then((done) => done && look(out ? nextDoubt(draft.rows, row) : row));
+  };
+  const stopped = draft.trouble !== null || (draft.is === 'bom' && !draft.board) || told.trouble?.kind === 'away';
+  const keepIt = async (): Promise<void> => {
+    if (stopped || keep.busy) return;
+    const kept = await keep.run({});
+    if (kept && 'board' in kept && draft.board)
+      void navigate({ to: '/boards/$board', params: { board: draft.board }, search: {} });
+  };
+  const chosen = draft.rows.find(({ row }) => row === on);
+  const asks = chosen && groupOf(chosen) === 'doubts' ? chosen : null;
+  useKeys({
+    Enter: () => look(nextDoubt(draft.rows, on)),
+    'Ctrl+Enter': () => void keepIt(),
+    e: () => asks?.doubts[0] && setSaying({ row: asks.row, field: asks.doubts[0].field }),
+    Delete: () => asks && leaveOut(asks.row, true),
+  });
+  const doubted = draft.rows.filter((row) => groupOf(row) === 'doubts').length;
+  return (
+    <main id="main" className="page draft" aria-busy={told.busy || keep.busy}>
+      <div className="split">
+        <div>
+          <Answer
+            title={sayRead({ ...draft, lines: draft.rows.length, doubted })}
+            why={sayFile(draft.name, draft.bytes, draft.notes)}
+          >
+            <Button look="main" aria-disabled={stopped || keep.busy} onClick={() => void keepIt()}>
+              {sayKeep(draft.is, draft.bags, draft.board, draft.revision)}
+            </Button>
+            <PickFile accept={TABLES} onFile={another.bring} busy={another.reading !== null}>
+              {DRAFT.another}
+            </PickFile>
+          </Answer>
+          <div className="stack notes">
+            {draft.trouble !== null && <Note kind="stop" title={draft.trouble} />}
+            <TroubleNote trouble={told.trouble} again={told.again} />
+            <TroubleNote trouble={keep.trouble} again={() => void keep.again()} />
+            <TroubleNote trouble={another.trouble} again={another.again} />
+          </div>
+          <Columns draft={draft} onRole={(column, role) => void told.tell({ columns: { [column]: role } })} />
+          <Rows
+            draft={draft}
+            on={on}
+            saying={saying}
+            onSay={(row, field) => {
+              setSaying(field === null ? null : { row, field });
+              look(row);
+            }}
+            show={show}
+            onShow={(rows) => go(on, rows)}
+            answer={answer}
+            forget={(row, field) => void told.tell({ forget: [{ row, field }] }).then((done) => done && look(row))}
+            leaveOut={leaveOut}
+          />
+          <Keys />
+        </div>
+        <Side draft={draft} tell={told.tell} />
+      </div>
+    </main>
+  );
+}
+
+function Keys() {
+  const { next, say, out, keep } = DRAFT.keys;
+  return (
+    <p className="keys">
+      <span>
+        <kbd>Enter</kbd> {next}
+      </span>
+      <span>
+        <kbd>E</kbd> {say}
+      </span>
+      <span>
+        <kbd>Del</kbd> {out}
+      </span>
+      <span>
+        <kbd>Ctrl</kbd> <kbd>Enter</kbd> {keep}
+      </span>
+    </p>
+  );
 }

@@ -1,0 +1,141 @@
+/** What the page says that reads a list or a BOM back before anything of it is kept. */
+import { counted, figures } from './ui.ts';
+
+export const DRAFT = {
+  another: 'Another file',
+  nothingKept: 'Nothing is kept before you say so.',
+  columns: 'What each column holds',
+  columnsHelp: 'read from what stands in it; change it here',
+  fileLabel: 'The file, its first lines',
+  fileCaption: 'Columns of the file, what each was taken for, and its first lines',
+  columnHolds: (column: number, header: string) =>
+    header ? `Column ${column}, headed “${header}”, holds` : `Column ${column} holds`,
+  columnNameless: (column: number) => `column ${column}`,
+  moreLines: (count: number) => counted(count, 'more line', 'more lines'),
+  sure: { sure: 'sure', likely: 'likely', check: 'check', told: 'as you said', kept: 'kept' },
+  rowsCaption: 'Lines as they were read',
+  line: 'Line',
+  refs: 'Refs',
+  bag: 'Bag',
+  read: 'Written, and how it was read',
+  each: 'On a board',
+  pieces: 'Pieces',
+  box: 'Box',
+  reading: 'Reading',
+  noBox: 'no box',
+  uncounted: 'to count',
+  notFitted: 'not fitted',
+  clear: 'clear',
+  check: 'check',
+  unread: 'not read',
+  told: 'as you said',
+  out: 'left out',
+  noPart: 'no part',
+  right: 'Right as read',
+  say: 'Say what it is',
+  sayField: 'What should stand there',
+  sayKeep: 'That is it',
+  sayClose: 'Close',
+  leaveOut: 'Leave the line out',
+  takeIn: 'Take it in again',
+  askAgain: 'Ask again',
+  youSaid: (text: string | null) => (text === null ? 'You said: right as it was read.' : `You said: ${text}.`),
+  whichBoard: 'Which board is it?',
+  board: 'Board',
+  boardKnown: 'This board is here already; the file becomes its next revision.',
+  boardNew: 'A new board.',
+  revision: 'Revision',
+  revisionHelp: 'Left empty, it gets the next number.',
+  where: 'Where do they go?',
+  boxField: 'Box for lines that name none',
+  boxHelp: 'A box that is not here yet is made.',
+  makes: 'What it makes',
+  bags: 'Bags',
+  numbers: 'Numbers',
+  onHand: 'Pieces',
+  open: 'Doubts open',
+  openMayStay: 'Doubts may stay open: each is kept with its bag, and asked again there.',
+  openMayStayBom: 'Doubts may stay open: each is kept with its line, and asked again on the board.',
+  boardMissing: 'Give the board a name first.',
+  keys: { next: 'next doubt', say: 'say what it is', out: 'leave the line out', keep: 'keep' },
+  takeBack: 'Take it back',
+  find: 'Find a part',
+  boxes: 'Look at the boxes',
+  keptWhy: 'Doubts that stayed open stand with their bags. The latest act can be taken back while nothing else touched its bags.',
+  reading0: 'Reading the file…',
+  gone: 'This file is not being read any more.',
+  goneWhy: 'It was kept, or is older than this lab remembers. Bring it again.',
+  bring: 'Bring a list',
+} as const;
+
+interface Counts {
+  readonly is: 'list' | 'bom';
+  readonly lines: number;
+  /** lines that wait for a word */
+  readonly doubted: number;
+  readonly name: string;
+  readonly board: string | null;
+  readonly revision: string | null;
+}
+
+const SMALL = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine', 'Ten', 'Eleven', 'Twelve'];
+
+/** `21 lines read as Tide logger rev 3. Four need a word from you.` */
+export function sayRead({ is, lines, doubted, name, board, revision }: Counts): string {
+  const what =
+    is === 'list' ? ` from ${name}` : board === null ? '' : ` as ${board}${revision === null ? '' : ` rev ${revision}`}`;
+  const word =
+    doubted === 0
+      ? 'None needs a word from you.'
+      : `${SMALL[doubted] ?? figures(doubted)} ${doubted === 1 ? 'needs' : 'need'} a word from you.`;
+  return `${counted(lines, 'line', 'lines')} read${what}. ${word}`;
+}
+
+/** The file: `From “stock.csv”, 1.4 kB, parted by semicolons. Nothing is kept before you say so.` */
+export function sayFile(name: string, bytes: number, notes: readonly string[]): string {
+  const size = bytes < 1000 ? counted(bytes, 'byte', 'bytes') : `${(bytes / 1000).toFixed(bytes < 10_000 ? 1 : 0)}\u202fkB`;
+  const known = notes.map((note) => (/[.?]$/.test(note) ? note : `${note}.`));
+  return [`From “${name}”, ${size}.`, ...known, DRAFT.nothingKept].join(' ');
+}
+
+/** The one act: `Make 212 bags`, `Keep as Tide logger rev 3`. */
+export function sayKeep(is: 'list' | 'bom', bags: number, board: string | null, revision: string | null): string {
+  if (is === 'list') return `Make ${counted(bags, 'bag', 'bags')}`;
+  return `Keep as ${board ?? 'a board'}${revision === null ? '' : ` rev ${revision}`}`;
+}
+
+export function sayGroup(group: 'doubts' | 'told' | 'clear' | 'none' | 'out', count: number, is: 'list' | 'bom'): string {
+  switch (group) {
+    case 'doubts':
+      return count === 1 ? 'One line with a doubt' : `${SMALL[count] ?? figures(count)} lines with doubts`;
+    case 'told':
+      return `${figures(count)} settled by you`;
+    case 'clear':
+      return `${figures(count)} read without doubt`;
+    case 'none':
+      return is === 'list' ? `${figures(count)} no part: they make no bag` : `${figures(count)} no part: they need nothing`;
+    default:
+      return `${figures(count)} left out by you`;
+  }
+}
+
+export function sayShown(shown: number): string {
+  return `${shown} shown`;
+}
+
+/** `Show the other 11`, `Show 50 more of 4983` */
+export function sayShowMore(step: number, others: number): string {
+  return others <= step ? `Show the other ${figures(others)}` : `Show ${figures(step)} more of ${figures(others)}`;
+}
+
+/** `212 bags were made, 1 to 212, with 18 340 pieces.` */
+export function sayMade(made: {
+  readonly bags: number;
+  readonly pieces: number;
+  readonly first: number | null;
+  readonly last: number | null;
+}): string {
+  const { bags, pieces, first, last } = made;
+  const numbers = first === null || last === null ? '' : first === last ? `, number ${first}` : `, ${first} to ${last}`;
+  return `${counted(bags, 'bag was', 'bags were')} made${numbers}, with ${counted(pieces, 'piece', 'pieces')}.`;
+}

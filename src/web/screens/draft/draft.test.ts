@@ -1,0 +1,80 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import type { DraftRow } from '#api/drafts.ts';
+import { afterAnswer, groupsOf, nextDoubt, numbersOf, sampleRows, shownOf } from './draft.ts';
+
+const doubt = { field: 'value', why: 'w', settle: 's', answers: [] };
+const row = (number: number, changed: Partial<DraftRow> = {}): DraftRow => ({
+  row: number,
+  refs: [],
+  quantity: 1,
+  fitted: true,
+  kind: 'resistor',
+  text: '4k7',
+  said: { name: '', rest: '' },
+  gloss: [],
+  bag: number,
+  box: null,
+  place: null,
+  out: false,
+  part: true,
+  doubts: [],
+  answers: [],
+  ...changed,
+});
+
+void test('rows with doubts stand first, then what was told; a row that is left out asks nothing', () => {
+  const rows = [
+    row(2),
+    row(3, { doubts: [doubt], out: true }),
+    row(4, { doubts: [doubt] }),
+    row(5, { answers: [{ row: 5, field: 'value', text: 'x' }] }),
+    row(6, { part: false }),
+  ];
+  assert.deepEqual(
+    groupsOf(rows).map(({ group, rows }) => [group, rows.map((one) => one.row)]),
+    [
+      ['doubts', [4]],
+      ['told', [5]],
+      ['clear', [2]],
+      ['none', [6]],
+      ['out', [3]],
+    ],
+  );
+});
+
+void test('the next doubt is the one below, from the first again at the end, and never the same', () => {
+  const rows = [row(2, { doubts: [doubt] }), row(3), row(4, { doubts: [doubt] })];
+  assert.equal(nextDoubt(rows, null), 2);
+  assert.equal(nextDoubt(rows, 2), 4);
+  assert.equal(nextDoubt(rows, 4), 2);
+  assert.equal(nextDoubt([row(2, { doubts: [doubt] })], 2), null);
+});
+
+void test('after an answer a row with another doubt keeps the eye', () => {
+  const rows = [row(2, { doubts: [doubt, { ...doubt, field: 'package' }] }), row(3, { doubts: [doubt] })];
+  assert.equal(afterAnswer(rows, 2), 2);
+  assert.equal(afterAnswer(rows, 3), 2);
+});
+
+void test('six clear rows are shown at first, then as many as were asked for', () => {
+  const group = { group: 'clear', rows: Array.from({ length: 60 }, (_, at) => row(at + 1)) } as const;
+  assert.deepEqual([shownOf(group, null), shownOf(group, 56), shownOf(group, 900)], [6, 56, 60]);
+});
+
+void test('numbers of the bags to be made leave out what makes none', () => {
+  assert.equal(numbersOf([row(7), row(9), row(12, { out: true })]), '7–9');
+  assert.equal(numbersOf([row(7, { bag: null })]), '');
+});
+
+void test('the first lines of the file are put together from their columns', () => {
+  const column = { column: 1, header: '', role: 'refs', sure: 'sure', evidence: '' } as const;
+  const columns = [
+    { ...column, samples: ['R1', 'R2'] },
+    { ...column, column: 2, samples: ['4k7'] },
+  ];
+  assert.deepEqual(sampleRows({ columns }), [
+    ['R1', '4k7'],
+    ['R2', ''],
+  ]);
+});

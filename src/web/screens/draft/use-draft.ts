@@ -1,0 +1,35 @@
+import { useState, useSyncExternalStore } from 'react';
+import type { DraftChange, DraftView } from '#api/drafts.ts';
+import { queries } from '../../lab/answers.ts';
+import { ask, type Trouble } from '../../lab/ask.ts';
+import { Telling } from './telling.ts';
+
+export interface Told {
+  /** tells the draft; true where it holds it now */
+  readonly tell: (change: DraftChange) => Promise<boolean>;
+  readonly again: () => void;
+  readonly busy: boolean;
+  readonly trouble: Trouble | null;
+}
+
+/** All that is told of a draft is kept in it at once. */
+export function useTelling(draft: string): Told {
+  const [{ telling }, setTelling] = useState(() => ({ draft, telling: tellingOf(draft) }));
+  const [of, setOf] = useState(draft);
+  if (of !== draft) {
+    setOf(draft);
+    setTelling({ draft, telling: tellingOf(draft) });
+  }
+  const { sending, trouble } = useSyncExternalStore(telling.subscribe, telling.snapshot);
+  return { tell: (change) => telling.tell(change), again: () => void telling.again(), busy: sending, trouble };
+}
+
+function tellingOf(draft: string): Telling {
+  const path = `/api/drafts/${draft}`;
+  return new Telling(async (change) => {
+    const view = await ask<DraftView>(path, { method: 'PATCH', body: change });
+    // an answer that was asked for before knows less than this one
+    await queries.cancelQueries({ queryKey: ['lab', path] });
+    queries.setQueryData(['lab', path], view);
+  });
+}
