@@ -72,7 +72,7 @@ export function lineDetailAnswer({ row, matched, answer, asked, points, others }
     said: sayPart(row.part),
     bag: answer?.bag.number ?? null,
     verdict: answer?.verdict ?? 'missing',
-    because: sayReasons(answer?.because ?? matched.because),
+    because: sayReasons(answer?.because ?? matched.because.filter(({ code }) => code !== 'short')),
     points: answer ? points.map((point) => sayPoint(point, answer.bag.part, asked)) : [],
     others: others.map(otherBag),
   };
