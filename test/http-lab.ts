@@ -16,6 +16,8 @@ export interface HttpTold {
 /** A lab behind its web interface, on a port of its own. */
 export interface HttpLab {
   readonly lab: Lab;
+  /** without a slash at its end */
+  readonly url: string;
   get(path: string): Promise<HttpTold>;
   /** posts a JSON body, under a new id unless it has one */
   act(path: string, body: object): Promise<HttpTold>;
@@ -39,6 +41,7 @@ export async function httpLab(): Promise<HttpLab> {
     ask(path, { method: 'POST', headers: { 'content-type': type }, body });
   return {
     lab,
+    url,
     get: (path) => ask(path),
     act: (path, body) => send('application/json', path, JSON.stringify({ id: randomUUID(), ...body })),
     upload: (path, text) => send('application/octet-stream', path, text),

@@ -1,6 +1,7 @@
 import { arrangingSuite } from './store/arranging.ts';
 import { bagPageSuite } from './store/bag-page.ts';
 import { buildingSuite } from './store/building.ts';
+import { clearingSuite } from './store/clearing.ts';
 import { decidingSuite } from './store/deciding.ts';
 import { importingSuite } from './store/importing.ts';
 import { keepingSuite } from './store/keeping.ts';
@@ -20,6 +21,7 @@ export function storeSuite(store: Store): void {
   arrangingSuite(store);
   bagPageSuite(store);
   keepingSuite(store);
+  clearingSuite(store);
   importingSuite(store);
   buildingSuite(store);
   decidingSuite(store);

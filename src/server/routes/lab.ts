@@ -100,9 +100,11 @@ export function labRoutes({ lab, stock, clock, network }: Served): OpenAPIHono {
   });
   app.openapi(postRestore, async (c) => {
     const { id = randomUUID() } = c.req.valid('query');
-    const filled = await withFolder((folder) =>
-      fillLab(lab, { id, demo: false }, () => spool(c.req.raw, join(folder, 'backup.jsonl'))),
-    );
+    const filled = await withFolder(async (folder) => {
+      // taken in whole before anything is refused: an answer in the middle of a body breaks the connection, and is lost with it
+      const file = await spool(c.req.raw, join(folder, 'backup.jsonl'));
+      return fillLab(lab, { id, demo: false }, () => Promise.resolve(file));
+    });
     c.header(CHANGE_HEADER, String(filled.change));
     return filled.repeat ? c.json(begun(filled), 200) : c.json(begun(filled), 201);
   });
