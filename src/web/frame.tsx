@@ -1,5 +1,6 @@
 import { Link, Outlet, useMatchRoute, useNavigate } from '@tanstack/react-router';
 import { useEffect } from 'react';
+import { PAIR_PAGE } from '#say/en/devices-page.ts';
 import { UI } from '#say/en/ui.ts';
 import { useHeard } from './lab/changes.ts';
 import { useLab } from './lab/answers.ts';
@@ -13,7 +14,10 @@ export function Frame() {
   const lab = useLab();
   const { connected } = useHeard();
   const navigate = useNavigate();
-  const bare = useBare();
+  const pairing = Boolean(useMatchRoute()({ to: '/pair' }));
+  const refused = lab.trouble?.kind === 'refused' ? lab.trouble.problem.code : null;
+  const unknown = refused === 'wire-not-paired' && !pairing;
+  const bare = useBare() || unknown;
   useKeys({
     '/': () => void navigate({ to: '/', search: { focus: '1' } }),
     'g f': () => void navigate({ to: '/', search: { focus: '1' } }),
@@ -36,8 +40,17 @@ export function Frame() {
           </Note>
         </div>
       )}
-      <Outlet />
+      {unknown ? <UnknownDevice /> : <Outlet />}
     </>
+  );
+}
+
+/** A device that the lab does not know sees nothing but how to join. */
+function UnknownDevice() {
+  return (
+    <main id="main" className="page">
+      <Answer title={PAIR_PAGE.unknown} why={PAIR_PAGE.unknownWay} />
+    </main>
   );
 }
 

@@ -74,6 +74,7 @@ const tree = root.addChildren([
   createRoute({
     ...under,
     path: '/history',
+    validateSearch: pickWords('shown'),
     component: lazyRouteComponent(() => import('./screens/history/history-page.tsx'), 'HistoryPage'),
   }),
   createRoute({

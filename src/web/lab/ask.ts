@@ -1,5 +1,6 @@
 import type { Problem } from '#api/problem.ts';
 import { changes } from './changes.ts';
+import { myName } from './my-name.ts';
 
 /** Why there is no answer: the lab refused and said why, or it could not be reached. */
 export type Trouble = { readonly kind: 'refused'; readonly problem: Problem } | { readonly kind: 'away' };
@@ -23,7 +24,6 @@ interface Sent {
 }
 
 const CHANGE = 'bagatelle-change';
-const NAME = 'bagatelle-name';
 
 /** Asks the lab's API; what comes back has the shape that `src/api` gives for the address. Throws `Unanswered`. */
 export async function ask<Answer>(address: string, sent: Sent = {}): Promise<Answer> {
@@ -44,7 +44,7 @@ export async function ask<Answer>(address: string, sent: Sent = {}): Promise<Ans
 async function fetched(address: string, { method = 'GET', body, signal }: Sent): Promise<Response> {
   const file = body instanceof Blob;
   const headers: Record<string, string> = { 'bagatelle-at-least': String(Math.max(0, changes.known())) };
-  const who = localStorage.getItem(NAME);
+  const who = myName();
   if (who) headers['bagatelle-who'] = encodeURIComponent(who);
   if (method !== 'GET') headers['content-type'] = file ? 'application/octet-stream' : 'application/json';
   const payload = body === undefined ? (method === 'POST' ? '{}' : null) : file ? body : JSON.stringify(body);

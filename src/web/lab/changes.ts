@@ -40,6 +40,12 @@ class Changes {
     });
   }
 
+  /** Listens anew: this device was let in just now. */
+  again(): void {
+    this.#close();
+    this.#open();
+  }
+
   subscribe = (listener: () => void): (() => void) => {
     this.#told.add(listener);
     return () => this.#told.delete(listener);
@@ -58,9 +64,9 @@ class Changes {
     source.addEventListener('open', () => this.connected(true));
     source.addEventListener('change', (event: MessageEvent<string>) => this.note(Number(event.lastEventId)));
     source.addEventListener('error', () => {
-      this.connected(false);
-      // a browser gives up on some answers; the page does not
+      // closed: the lab answered, but not to this device, and the browser gave up; the page does not
       if (source.readyState === EventSource.CLOSED) setTimeout(() => !document.hidden && this.#open(), QUIET_MS);
+      else this.connected(false);
     });
     this.#source = source;
   }
