@@ -1,7 +1,19 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { BoardLine } from '#api/boards.ts';
-import { bagOf, countsOf, groupOf, limitsOf, lineWithBag, reachingOf, rowsOf, standingOf, stepFrom, whyOf } from './board.ts';
+import {
+  asksOf,
+  bagOf,
+  countsOf,
+  groupOf,
+  limitsOf,
+  lineWithBag,
+  reachingOf,
+  rowsOf,
+  standingOf,
+  stepFrom,
+  whyOf,
+} from './board.ts';
 
 const line = (row: number, told: Partial<BoardLine> = {}): BoardLine => ({
   row,
@@ -128,4 +140,9 @@ void test('a bag number jumps to the line that takes from it before one that onl
   assert.equal(lineWithBag(lines, 50), 3);
   assert.equal(lineWithBag(lines.slice(0, 1), 50), 2);
   assert.equal(lineWithBag(lines, 51), null);
+});
+
+void test('a short text of the BOM stands as it was written, a long one as it was read', () => {
+  assert.equal(asksOf({ asks: '4,7k 1% 0805' }), '4,7k 1% 0805');
+  assert.equal(asksOf({ asks: '1u 16V X7R Capacitor_SMD:C_0805_2012Metric' }), null);
 });

@@ -143,3 +143,8 @@ export function lineWithBag(lines: readonly BoardLine[], bag: number): number | 
     lines.find(({ bags }) => bags.some((one) => one.bag === bag))?.row ?? lines.find((line) => bagOf(line) === bag)?.row ?? null
   );
 }
+
+/** What a BOM writes out for a program, with names of footprints, is long: then the row has it as it was read, and the drawer as written. */
+const SHORT_TEXT = 26;
+
+export const asksOf = ({ asks }: Pick<BoardLine, 'asks'>): string | null => (asks.length <= SHORT_TEXT ? asks : null);

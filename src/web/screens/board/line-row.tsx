@@ -6,7 +6,7 @@ import { BOARD_PAGE, sayShort } from '#say/en/board-page.ts';
 import { figures } from '#say/en/ui.ts';
 import { BagLink } from '../../ui/bag-link.tsx';
 import { Fit, type Fits } from '../../ui/fit.tsx';
-import { bagOf, groupOf, standingOf, whyOf, type Standing } from './board.ts';
+import { asksOf, bagOf, groupOf, standingOf, whyOf, type Standing } from './board.ts';
 import { changed, toRow, type BoardWords } from './place.ts';
 
 export const FIT_OF: Readonly<Record<Standing, Fits>> = {
@@ -49,7 +49,7 @@ export const LineRow = memo(function LineRow({ line, on, index, whole, measure }
         <PickLink line={line} on={on} />
       </td>
       <td className="two asks" data-as="code" data-fold="no">
-        <SaidCell said={line.said} />
+        {asksOf(line) ?? <SaidCell said={line.said} />}
       </td>
       <td data-as="sub">
         {now && <Fit fit={FIT_OF[standing]}>{wordOf(standing)}</Fit>} {why && <span className="why">{why}</span>}
@@ -58,7 +58,7 @@ export const LineRow = memo(function LineRow({ line, on, index, whole, measure }
         {now && (bag === null ? <span className="tag none">{BOARD_PAGE.noBag}</span> : <BagLink bag={bag} />)}
       </td>
       <td className="two holds" data-as="box">
-        {now && line.holds && <SaidCell said={line.holds} />}
+        {now && line.holds?.name}
       </td>
       <td className="n" data-as="need" data-l={BOARD_PAGE.fold.need}>
         {figures(line.need)}

@@ -1,4 +1,94 @@
-/** Not written yet. */
+import { useNavigate, useSearch } from '@tanstack/react-router';
+import { useState } from 'react';
+import { BOARDS_PAGE, SAY_EACH_ALONE, SAY_WORKING_OUT, sayBoards } from '#say/en/boards-page.ts';
+import { useBoards, useReach } from '../../lab/answers.ts';
+import { Answer } from '../../ui/answer.tsx';
+import { useKeys } from '../../ui/keys.ts';
+import { Note } from '../../ui/note.tsx';
+import { TroubleNote } from '../../ui/trouble-note.tsx';
+import { BoardDrawer } from './board-drawer.tsx';
+import { BoardTable } from './board-rows.tsx';
+import { canBuild, entriesOf, nextName, type BoardEntry } from './boards.ts';
+import { BringBom, BringTrouble, useBringing, type Bringing } from './bring-bom.tsx';
+import './boards.css';
+
+/** The boards that the lab keeps, how many of each can be built, and the way in for a new one. */
 export function BoardsPage() {
-  return <main id="main" className="page" />;
+  const boards = useBoards();
+  const reach = useReach();
+  const bringing = useBringing();
+  const known = boards.value?.boards;
+  const entries = entriesOf(known ?? [], reach.value?.boards);
+  const can = canBuild(entries);
+  const why = !known || known.length === 0 ? null : can === null && !reach.trouble ? SAY_WORKING_OUT : SAY_EACH_ALONE;
+  return (
+    <main id="main" className={bringing.over ? 'page boards dropping' : 'page boards'}>
+      {known ? (
+        <Boards entries={entries} bringing={bringing} title={sayBoards(known.length, can)} why={why} />
+      ) : (
+        <Answer title={BOARDS_PAGE.reading} />
+      )}
+      <TroubleNote trouble={boards.trouble ?? reach.trouble} />
+    </main>
+  );
+}
+
+interface BoardsProps {
+  readonly entries: readonly BoardEntry[];
+  readonly bringing: Bringing;
+  readonly title: string;
+  readonly why: string | null;
+}
+
+function Boards({ entries, bringing, title, why }: BoardsProps) {
+  const { board } = useSearch({ from: '/boards' });
+  const navigate = useNavigate();
+  const [now] = useState(() => new Date());
+  const choose = (name: string | null): void => {
+    if (name !== null) void navigate({ to: '/boards', search: { board: name }, replace: true, resetScroll: false });
+  };
+  const chosen = entries.find(({ name }) => name === board) ?? entries[0];
+  useKeys({
+    ArrowDown: () => choose(nextName(entries, board, 1)),
+    ArrowUp: () => choose(nextName(entries, board, -1)),
+    k: () => chosen && void navigate({ to: '/boards/$board', params: { board: chosen.name } }),
+  });
+  return (
+    <div className={chosen ? 'split' : undefined}>
+      <div>
+        <Answer title={title} why={why}>
+          <BringBom bringing={bringing} />
+        </Answer>
+        <BringTrouble bringing={bringing} />
+        {chosen ? (
+          <>
+            <div className="col">
+              <BoardTable entries={entries} chosen={chosen.name === board ? board : undefined} now={now} onChoose={choose} />
+            </div>
+            <KeyHints />
+          </>
+        ) : (
+          <Note title={BOARDS_PAGE.noneWhy} />
+        )}
+      </div>
+      {chosen && <BoardDrawer entry={chosen} now={now} />}
+    </div>
+  );
+}
+
+function KeyHints() {
+  const { keys } = BOARDS_PAGE;
+  return (
+    <p className="keys">
+      <span>
+        <kbd>↑</kbd> <kbd>↓</kbd> {keys.row}
+      </span>
+      <span>
+        <kbd>Enter</kbd> {keys.open}
+      </span>
+      <span>
+        <kbd>K</kbd> {keys.plan}
+      </span>
+    </p>
+  );
 }
