@@ -28,6 +28,37 @@ async function fileIn(folder: string, path: string): Promise<Buffer<ArrayBuffer>
   });
 }
 
+/** What the build wrote beside a file, the smallest first (`vite.config.ts`). */
+const ENCODINGS = [
+  ['br', '.br'],
+  ['gzip', '.gz'],
+] as const;
+
+interface Found {
+  readonly bytes: Buffer<ArrayBuffer>;
+  readonly encoding: string | null;
+}
+
+/** The file as small as the browser takes it. */
+async function pressedIn(folder: string, path: string, accepted: string): Promise<Found | null> {
+  const bytes = await fileIn(folder, path);
+  if (!bytes) return null;
+  for (const [encoding, ending] of ENCODINGS) {
+    if (!takes(accepted, encoding)) continue;
+    const pressed = await fileIn(folder, path + ending);
+    if (pressed) return { bytes: pressed, encoding };
+  }
+  return { bytes, encoding: null };
+}
+
+/** RFC 9110, 12.5.3: a weight of 0 is a no. */
+function takes(accepted: string, encoding: string): boolean {
+  return accepted.split(',').some((one) => {
+    const [name = '', ...more] = one.split(';').map((piece) => piece.trim().toLowerCase());
+    return name === encoding && !more.some((piece) => /^q=0(?:\.0*)?$/.test(piece));
+  });
+}
+
 function decoded(path: string): string {
   try {
     return decodeURIComponent(path);
@@ -42,10 +73,13 @@ export function pages(folder: string): MiddlewareHandler {
     if (c.req.path.startsWith('/api/') || !['GET', 'HEAD'].includes(c.req.method)) return next();
     const path = decoded(c.req.path);
     const place = extname(path) === '' ? '/index.html' : path;
-    const bytes = await fileIn(folder, place);
-    if (!bytes && place === '/index.html') return c.text(NO_PAGES, 503);
-    if (!bytes) return next();
+    const found = await pressedIn(folder, place, c.req.header('accept-encoding') ?? '');
+    if (!found && place === '/index.html') return c.text(NO_PAGES, 503);
+    if (!found) return next();
+    c.header('vary', 'accept-encoding');
+    if (found.encoding) c.header('content-encoding', found.encoding);
     const lasting = place.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache';
-    return c.body(bytes, 200, { 'content-type': TYPES[extname(place)] ?? 'application/octet-stream', 'cache-control': lasting });
+    const type = TYPES[extname(place)] ?? 'application/octet-stream';
+    return c.body(found.bytes, 200, { 'content-type': type, 'cache-control': lasting });
   };
 }
