@@ -1,4 +1,5 @@
 import { z } from '@hono/zod-openapi';
+import { actId } from './acts.ts';
 
 export const DeviceView = z
   .object({
@@ -33,6 +34,7 @@ export type Invite = z.infer<typeof Invite>;
 
 export const PairRequest = z
   .strictObject({
+    id: actId.exactOptional(),
     code: z.string().min(1).max(100),
     name: z
       .string()
