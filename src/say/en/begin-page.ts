@@ -6,7 +6,7 @@ export const BEGIN = {
   lead: 'You can change your mind: the demo lab can be cleared, and a list that was taken in can be taken back.',
   demo: 'With a demo lab',
   demoWhy:
-    'The workshop of a seaside school: some 240 bags in five boxes, three boards, and two years of deliveries, builds and counts. Try a kit, a pick and a delivery; nothing leaves this machine.',
+    'The workshop of a seaside school: some 260 bags in five boxes, three boards, and two years of deliveries, builds and counts. Try a kit, a pick and a delivery; nothing leaves this machine.',
   demoDo: 'Open the demo lab',
   demoBusy: 'Filling the demo lab…',
   demoBusyWhy:

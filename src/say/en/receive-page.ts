@@ -33,6 +33,8 @@ export const RECEIVE = {
   drawer: 'Where it goes',
   boxAhead: (box: string) => `Box ${box}`,
   boxNew: (box: string) => `Box ${box} is not here yet; it is made with its first bag.`,
+  boxFull: (box: string, places: number) =>
+    `Box ${box} has ${places} places, and a bag in each. Type another box, or put it in all the same.`,
   front: (bag: number | null) => (bag === null ? 'front' : `front ${bag}`),
   back: (bag: number | null) => (bag === null ? 'back' : `${bag} back`),
   list: 'Bring a list',

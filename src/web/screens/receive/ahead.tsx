@@ -1,5 +1,6 @@
 import type { BoxesView } from '#api/bags.ts';
 import { RECEIVE, sayWhere } from '#say/en/receive-page.ts';
+import { Note } from '../../ui/note.tsx';
 import { Slots } from '../../ui/slots.tsx';
 import { Tag } from '../../ui/tag.tsx';
 import { boxAhead } from './receive.ts';
@@ -32,6 +33,7 @@ export function AheadView({ bag, box, boxes }: AheadProps) {
                 says={sayWhere(ahead.rank, ahead.places, ahead.after)}
               />
               <p className="s two">{sayWhere(ahead.rank, ahead.places, ahead.after)}</p>
+              {ahead.full && <Note kind="check" title={RECEIVE.boxFull(box, known.places)} />}
             </>
           ) : (
             boxes && <p className="s two">{RECEIVE.boxNew(box)}</p>

@@ -36,7 +36,9 @@ void test('a bag to come is drawn among those of its box, in the order of number
     after: 1,
     first: 1,
     last: 9,
+    full: false,
   });
+  assert.equal(boxAhead({ ...box, bags: [...box.bags], places: 2 }, 5).full, true);
 });
 
 void test('what was taken in here is there after a reload; what is no such list is none', () => {

@@ -23,6 +23,8 @@ export interface Ahead {
   readonly after: number | null;
   readonly first: number | null;
   readonly last: number | null;
+  /** a bag stands in each of its places already */
+  readonly full: boolean;
 }
 
 /** A look into the box with the bag that is to come: bags stand in the order of their numbers. */
@@ -39,6 +41,7 @@ export function boxAhead(box: BoxPicture, bag: number): Ahead {
     after: depth?.after ?? null,
     first: bags[0]?.bag ?? null,
     last: bags.at(-1)?.bag ?? null,
+    full: others.filter(({ standing }) => standing === 'holds').length >= box.places,
   };
 }
 
