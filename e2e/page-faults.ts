@@ -74,7 +74,11 @@ export function layoutFaults(page: Page, { fingers }: LayoutRules): Promise<stri
         faults.push(`is cut off: ${named(element)}`);
       if (style.textOverflow === 'ellipsis' && element.scrollWidth > element.clientWidth + 1)
         faults.push(`ends in dots: ${named(element)}`);
-      if (element instanceof HTMLInputElement && element.type !== 'file' && element.clientWidth < 24)
+      if (
+        element instanceof HTMLInputElement &&
+        !['file', 'radio', 'checkbox'].includes(element.type) &&
+        element.clientWidth < 24
+      )
         faults.push(`field too narrow: ${named(element)}`);
     }
     // words that run over their neighbour in a row
