@@ -26,15 +26,18 @@ const HEADERS = {
   'x-content-type-options': 'nosniff',
   'x-frame-options': 'DENY',
   'referrer-policy': 'no-referrer',
-  'cross-origin-opener-policy': 'same-origin',
   'cross-origin-resource-policy': 'same-origin',
   'permissions-policy': 'camera=(self), microphone=(), geolocation=(), payment=()',
 };
+
+/** Browsers heed it only from an address that they trust; over the network by plain http they would complain of it on each page. */
+const OPENER = 'cross-origin-opener-policy';
 
 /** Headers that keep a page to what this server itself serves. */
 export const securityHeaders: MiddlewareHandler = async (c, next) => {
   await next();
   for (const [name, value] of Object.entries(HEADERS)) c.res.headers.set(name, value);
+  if (isLoopbackName(c.req.header('host') ?? '')) c.res.headers.set(OPENER, 'same-origin');
   if (c.req.path.startsWith('/api/') && !c.res.headers.has('cache-control')) c.res.headers.set('cache-control', 'no-store');
 };
 
