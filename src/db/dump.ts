@@ -12,7 +12,7 @@ import { writeSetting } from './setting.ts';
 
 /**
  * Tables in the order in which they may be filled, what is pointed at first; rows by their key, in an order that both engines
- * give. Devices and settings belong to the place, not to the stock, and stay out.
+ * give. Devices, settings and drafts belong to the place, not to the stock, and stay out.
  */
 const TABLES = {
   act: ['change'],
@@ -32,7 +32,7 @@ const TABLES = {
   bag_change: ['act', 'ord'],
   reservation: ['build_line', 'bag'],
   kit_take: ['id'],
-} as const satisfies { readonly [Table in Exclude<keyof Schema, 'change' | 'device' | 'setting'>]: readonly string[] };
+} as const satisfies { readonly [Table in Exclude<keyof Schema, 'change' | 'device' | 'setting' | 'draft'>]: readonly string[] };
 
 type Table = keyof typeof TABLES;
 /** Names of the tables that hold the stock, what is pointed at first. */

@@ -211,6 +211,19 @@ export interface SettingTable {
   value: string;
 }
 
+/** A file that was brought in and is not kept yet; `told` is JSON. */
+export interface DraftTable {
+  id: Once<string>;
+  name: Once<string>;
+  holds: Once<'list' | 'bom'>;
+  file: Once<Uint8Array>;
+  row_count: number;
+  told: string;
+  version: number;
+  made_at: Once<string>;
+  touched_at: string;
+}
+
 export interface Schema {
   act: ActTable;
   movement: MovementTable;
@@ -232,4 +245,5 @@ export interface Schema {
   change: { id: number; number: number };
   device: DeviceTable;
   setting: SettingTable;
+  draft: DraftTable;
 }

@@ -45,6 +45,7 @@ function plainRow(row: object): object {
 function inputs(parameters: readonly unknown[]): SQLInputValue[] {
   return parameters.map((value) => {
     if (value === null || typeof value === 'string' || typeof value === 'number' || typeof value === 'bigint') return value;
-    throw new Error(`a query parameter must be text, a number or null, not ${typeof value}`);
+    if (value instanceof Uint8Array) return value;
+    throw new Error(`a query parameter must be text, a number, bytes or null, not ${typeof value}`);
   });
 }
