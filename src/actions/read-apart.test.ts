@@ -12,7 +12,7 @@ void test('a file read apart reads as it does here, and so does what is no table
 });
 
 void test('a file that takes too long is refused by name, and the next one is read', async () => {
-  const long = readApart(bytes(LIST.repeat(20_000)), 'long.csv', 0.001);
+  const long = readApart(bytes(LIST.repeat(20_000)), 'long.csv', { seconds: 0.001 });
   const next = readApart(bytes(LIST), 'owl.csv');
   assert.deepEqual(await long, { ok: false, refusal: { code: 'file-too-slow', args: { file: 'long.csv', seconds: 0.001 } } });
   assert.ok((await next).ok);

@@ -1,3 +1,4 @@
+import type { ColumnRole } from '#core/bom/columns.ts';
 import { refuse, type Outcome } from '#core/stock/refusal.ts';
 import { JobLine, TookTooLong } from '#solver/job-line.ts';
 import type { FileReading } from './read-file.ts';
@@ -12,10 +13,10 @@ const thread = new JobLine<ReadJob, Outcome<FileReading>>(new URL('./read-thread
 export async function readApart(
   bytes: Uint8Array,
   fileName: string,
-  seconds: number = MOST_SECONDS,
+  { seconds = MOST_SECONDS, told }: { readonly seconds?: number; readonly told?: ReadonlyMap<string, ColumnRole> } = {},
 ): Promise<Outcome<FileReading>> {
   try {
-    return await thread.run({ bytes, fileName }, { seconds });
+    return await thread.run({ bytes, fileName, ...(told && { told }) }, { seconds });
   } catch (error) {
     if (error instanceof TookTooLong) return refuse('file-too-slow', { file: fileName, seconds });
     throw error;

@@ -2,6 +2,7 @@ import type { ReadRow } from '#core/bom/bom.ts';
 import type { ColumnGuess, ColumnRole } from '#core/bom/columns.ts';
 import { countHeaderWords } from '#core/bom/read-header.ts';
 import { readTables as readParts } from '#core/bom/read-table.ts';
+import type { RoleCell } from '#core/bom/row-cells.ts';
 import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import { readTables } from '#files/read-tables.ts';
 
@@ -10,6 +11,10 @@ export interface FileReading {
   /** what the columns of the largest table were taken for */
   readonly columns: readonly ColumnGuess[];
   readonly notes: readonly FileNote[];
+  /** of each row by its number: its cells that say something */
+  readonly cells: ReadonlyMap<number, readonly RoleCell[]>;
+  /** raw cells of the largest table */
+  readonly table: readonly (readonly string[])[];
 }
 
 /** What is to know of the file as a whole. */
@@ -28,11 +33,11 @@ export function readFile(bytes: Uint8Array, fileName: string, told?: ReadonlyMap
   const { tables, encoding, encodingGuessed } = file.value;
   const read = readParts(tables, { ...(told ? { told } : {}), ...(encodingGuessed ? { encodingGuessed: encoding } : {}) });
   if (!read.ok) return refuse(read.refusal.code, { file: fileName, ...read.refusal.args });
-  const { rows, columns, strangers } = read.value;
+  const { rows, columns, strangers, cells, table } = read.value;
   const [stranger] = strangers;
   if (stranger !== undefined) return refuse('no-such-column', { file: fileName, column: stranger, columns: namesOf(columns) });
   if (rows.length === 0) return refuse('file-no-table', { file: fileName, why: 'no row in it names a part' });
-  return done({ rows, columns, notes: notesOf(tables.length, encodingGuessed ? encoding : null) });
+  return done({ rows, columns, cells, table, notes: notesOf(tables.length, encodingGuessed ? encoding : null) });
 }
 
 /** `1 'Bag', 2 'What'`; a column without a header is its number alone. */

@@ -12,6 +12,7 @@ import { readItems } from './read-items.ts';
 import { readRow } from './read-row.ts';
 import { joinContinued } from './join-continued.ts';
 import { realign } from './realign.ts';
+import { roleCells, type RoleCell } from './row-cells.ts';
 import { refusedCells } from './refused-cells.ts';
 import { rowDoubts } from './row-doubts.ts';
 import { cutSections, type Section } from './sections.ts';
@@ -27,6 +28,10 @@ export interface TableHints {
 export interface TablesReading {
   /** in the order of the file */
   readonly rows: readonly ReadRow[];
+  /** of each row by its number: its cells that say something */
+  readonly cells: ReadonlyMap<number, readonly RoleCell[]>;
+  /** raw cells of the rows under `columns` */
+  readonly table: readonly (readonly string[])[];
   /** of the header with the most rows under it */
   readonly columns: readonly ColumnGuess[];
   /** what `told` names that is no column of any table */
@@ -59,6 +64,7 @@ export function readTables(tables: readonly PlainTable[], hints: TableHints = {}
   }));
   const habit = habitOf(guessed.flatMap(({ placed, columns }) => cellsOf(placed).map((cells) => ({ cells, columns }))));
   const refusals: Refusal[] = own.rows.flatMap((read) => (read.ok ? [] : [read.refusal]));
+  const cells = new Map<number, readonly RoleCell[]>();
   for (const { placed, columns } of guessed) {
     for (const { section, table } of placed) {
       if (!tellsOfParts(columns, section, table)) continue;
@@ -66,6 +72,7 @@ export function readTables(tables: readonly PlainTable[], hints: TableHints = {}
       const known = section.header !== null && (table.headed || countHeaderWords(section.header) > 1);
       if (!known && !mostlyParts(read.rows)) continue;
       for (const row of read.rows) rows.push(row);
+      for (const [row, said] of read.cells) cells.set(row, said);
       refusals.push(...read.refusals);
     }
   }
@@ -76,7 +83,13 @@ export function readTables(tables: readonly PlainTable[], hints: TableHints = {}
     hints.told,
     guessed.flatMap(({ columns }) => columns),
   );
-  return done({ rows: rows.sort((a, b) => a.row - b.row), columns: largest?.columns ?? [], strangers });
+  return done({
+    rows: rows.sort((a, b) => a.row - b.row),
+    cells,
+    table: largest ? cellsOf(largest.placed) : [],
+    columns: largest?.columns ?? [],
+    strangers,
+  });
 }
 
 function cellsOf(placed: readonly Placed[]): (readonly string[])[] {
@@ -124,8 +137,9 @@ function readSection(
   table: PlainTable,
   hints: TableHints,
   habit: NumberHabit,
-): { rows: ReadRow[]; refusals: Refusal[] } {
+): { rows: ReadRow[]; refusals: Refusal[]; cells: [number, RoleCell[]][] } {
   const rows: ReadRow[] = [];
+  const said: [number, RoleCell[]][] = [];
   const refusals: Refusal[] = [];
   for (const { plain, heading } of joinContinued(section.rows, columns)) {
     const cells = realign(plain.cells, columns);
@@ -139,7 +153,10 @@ function readSection(
       doubts: [...noHeader, ...rowDoubts(plain, cells, columns, hints.encodingGuessed)],
     });
     if (!read.ok) refusals.push(read.refusal);
-    else if (read.value) rows.push(read.value);
+    else if (read.value) {
+      rows.push(read.value);
+      said.push([read.value.row, roleCells(cells, columns)]);
+    }
   }
-  return { rows, refusals };
+  return { rows, refusals, cells: said };
 }
