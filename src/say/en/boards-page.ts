@@ -20,7 +20,7 @@ export const BOARDS_PAGE = {
     can: 'Can build',
     limited: 'Limited by',
   },
-  fold: { lines: 'lines', built: 'last built', can: 'can build' },
+  fold: { lines: 'lines', built: 'last built', can: 'can build', limited: 'limited by' },
   groups: { open: 'With a kit open', built: 'Built before', never: 'Never built' },
   never: 'never',
   cannot: 'none',
@@ -56,7 +56,6 @@ export const SAY_EACH_ALONE = 'Each reckoned alone, from what is free.';
 /** `3, or more` */
 export const sayBuildable = (boards: number, most: boolean): string => `${figures(boards)}${most ? ' or more' : ''}`;
 
-/** `B, of 2` */
-export const sayRevision = (name: string, of: number): string => (of > 1 ? `${name}, of ${figures(of)}` : name);
+export const sayRevision = (name: string): string => `rev ${name}`;
 
 export const sayKits = (name: string, boards: number): string => `${name} (${figures(boards)})`;

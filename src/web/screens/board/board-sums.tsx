@@ -23,16 +23,20 @@ export function BoardSums({ place, view }: { readonly place: BoardPlace; readonl
           </Fit>
         ))}
       </p>
-      <p className="two">{sayBom(view.revision, view.lines.length, view.source)}</p>
-      {revisions.length > 1 && (
-        <Select
-          label={BOARD_PAGE.revision}
-          hideLabel
-          value={view.revision}
-          options={revisions.toReversed().map(({ name }) => ({ value: name, says: BOARD_PAGE.revisionNamed(name) }))}
-          onChange={(revision) => place.go({ revision: revision === newest ? null : revision, row: null, bag: null, show: null })}
-        />
-      )}
+      <div className="from">
+        <p className="two">{sayBom(view.revision, view.lines.length, view.source)}</p>
+        {revisions.length > 1 && (
+          <Select
+            label={BOARD_PAGE.revision}
+            hideLabel
+            value={view.revision}
+            options={revisions.toReversed().map(({ name }) => ({ value: name, says: BOARD_PAGE.revisionNamed(name) }))}
+            onChange={(revision) =>
+              place.go({ revision: revision === newest ? null : revision, row: null, bag: null, show: null })
+            }
+          />
+        )}
+      </div>
     </div>
   );
 }

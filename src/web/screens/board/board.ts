@@ -48,6 +48,7 @@ const SAID_ALREADY: ReadonlySet<string> = new Set([
   'may-serve',
   'chosen',
   'described',
+  'estimate',
   'later',
   'not-fitted',
   'not-a-part',

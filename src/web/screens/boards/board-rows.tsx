@@ -62,7 +62,7 @@ interface BoardRowProps {
 }
 
 function BoardRow({ entry, on, now, onChoose }: BoardRowProps) {
-  const { name, board, revision, lastBuilt, open } = entry;
+  const { name, revision, lastBuilt, open } = entry;
   const { fold } = BOARDS_PAGE;
   return (
     <tr
@@ -76,7 +76,7 @@ function BoardRow({ entry, on, now, onChoose }: BoardRowProps) {
       <td className="main" data-as="main">
         <BoardLink name={name} on={on} />
       </td>
-      <td data-as="sub">{revision && sayRevision(revision.name, board.revisions.length)}</td>
+      <td data-as="sub">{revision && sayRevision(revision.name)}</td>
       <td className="n" data-as="need" data-l={fold.lines}>
         {revision && figures(revision.lines)}
       </td>
@@ -124,7 +124,7 @@ function Reach({ entry: { reach } }: { readonly entry: BoardEntry }) {
         {reach?.buildable === 0 && <span className="bad">{BOARDS_PAGE.cannot}</span>}
         {reach !== null && reach.buildable > 0 && sayBuildable(reach.buildable, reach.most)}
       </td>
-      <td className="lim" data-as="sub">
+      <td className="lim" data-as="sub" data-l={BOARDS_PAGE.fold.limited}>
         {limits.slice(0, MOST_LIMITS).map((limit) =>
           'bag' in limit ? (
             <BagLink key={`bag ${limit.bag}`} bag={limit.bag} size="sm" />
