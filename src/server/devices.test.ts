@@ -276,6 +276,10 @@ void test('the ledger names a device by what it was paired as, whatever it calls
   assert.deepEqual([body['you'], body['lan']], [{ name: 'Bench phone', here: false }, true]);
   const own = await knock('/api/lab', { here: true, headers: { 'bagatelle-who': encodeURIComponent('Zoë') } });
   assert.deepEqual(own.body['you'], { name: 'Zoë', here: true });
+  const odd = await knock('/api/lab', { here: true, headers: { 'bagatelle-who': '%00Zo%0Ae%E0' } });
+  assert.deepEqual(odd.body['you'], { name: '%00Zo%0Ae%E0', here: true }, 'what is no text in percent signs stays as it is');
+  const control = await knock('/api/lab', { here: true, headers: { 'bagatelle-who': 'Zo%00%0Ae' } });
+  assert.deepEqual(control.body['you'], { name: 'Zo e', here: true });
 });
 
 void test('a name stands for one device; what nobody sees is no name; the code stays good for another', { skip }, async () => {

@@ -33,7 +33,7 @@ export function openNetwork(port: () => number): Network {
       const own = hostname()
         .toLowerCase()
         .replace(/\.local$/, '');
-      return name === own || name === `${own}.local` || ownAddresses().includes(name);
+      return (own !== '' && (name === own || name === `${own}.local`)) || ownAddresses().includes(name);
     },
   };
 }

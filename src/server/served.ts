@@ -57,7 +57,7 @@ export function whoOf(c: Context): Who {
 /** Pages send names in percent signs, since a header is ASCII; programs may send them as they are. */
 function plainText(name: string): string {
   try {
-    return decodeURIComponent(name);
+    return decodeURIComponent(name).replaceAll(/\p{Cc}+/gu, ' ');
   } catch {
     return name;
   }
