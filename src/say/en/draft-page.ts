@@ -62,6 +62,8 @@ export const DRAFT = {
   find: 'Find a part',
   boxes: 'Look at the boxes',
   keptWhy: 'Doubts that stayed open stand with their bags. The latest act can be taken back while nothing else touched its bags.',
+  takenBack: (bags: number) => `${counted(bags, 'bag is', 'bags are')} taken back.`,
+  takenBackWhy: 'Nothing of the list is in the lab now. Its numbers are free again. Bring it once more when you like.',
   reading0: 'Reading the file…',
   gone: 'This file is not being read any more.',
   goneWhy: 'It was kept, or is older than this lab remembers. Bring it again.',
@@ -126,6 +128,11 @@ export function sayShown(shown: number): string {
 /** `Show the other 11`, `Show 50 more of 4983` */
 export function sayShowMore(step: number, others: number): string {
   return others <= step ? `Show the other ${figures(others)}` : `Show ${figures(step)} more of ${figures(others)}`;
+}
+
+/** A BOM became a revision of its board. */
+export function sayKeptBoard(board: string, revision: string): string {
+  return `${board} rev ${revision} is kept.`;
 }
 
 /** `212 bags were made, 1 to 212, with 18 340 pieces.` */

@@ -1,7 +1,7 @@
 import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { DraftView } from '#api/drafts.ts';
-import { DRAFT, sayFile, sayKeep, sayRead } from '#say/en/draft-page.ts';
+import { DRAFT, sayFile, sayKeep, sayKeptBoard, sayRead } from '#say/en/draft-page.ts';
 import { wholeWord } from '../../address.ts';
 import { useAct, type Act } from '../../lab/act.ts';
 import { useDraft } from '../../lab/answers.ts';
@@ -27,8 +27,16 @@ export function DraftPage() {
   const { draft } = useParams({ from: '/drafts/$draft' });
   const asked = useDraft(draft);
   const keep = useAct<object, Kept>(`/api/drafts/${draft}/keep`);
-  if (keep.done && 'bags' in keep.done) return <KeptView made={keep.done} onBack={keep.forget} />;
-  if (!asked.value) return <NoDraft trouble={asked.trouble} />;
+  if (keep.done && 'bags' in keep.done) return <KeptView made={keep.done} />;
+  if (keep.done)
+    return (
+      <main id="main" className="page draft">
+        <Answer title={sayKeptBoard(keep.done.board, keep.done.revision)} />
+      </main>
+    );
+  // a draft that is kept is gone; what was read of it before is not shown as if it were there
+  const gone = asked.trouble?.kind === 'refused' && !keep.busy;
+  if (!asked.value || gone) return <NoDraft trouble={asked.trouble} />;
   return <DraftRead key={draft} draft={asked.value} keep={keep} />;
 }
 

@@ -5,9 +5,12 @@ import type { Imported } from '#api/files.ts';
 import type { Undone } from '#api/movements.ts';
 import { DRAFT, sayMade } from '#say/en/draft-page.ts';
 import { useAct } from '../../lab/act.ts';
+import { TABLES } from '../../lab/bring-file.ts';
+import { useBring } from '../../lab/bring.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { Button } from '../../ui/button.tsx';
 import { Note } from '../../ui/note.tsx';
+import { PickFile } from '../../ui/pick-file.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
 
 /** What a kept file became. */
@@ -15,16 +18,23 @@ export type Kept = Imported | BoardSaved;
 
 interface KeptProps {
   readonly made: Imported;
-  /** it was taken back: the file stands as it was before */
-  readonly onBack: () => void;
 }
 
 /** The bags that were made, the ways on, and the way back. */
-export function KeptView({ made, onBack }: KeptProps) {
+export function KeptView({ made }: KeptProps) {
   const undo = useAct<{ readonly act: string }, Undone>('/api/undo');
-  const takeBack = async (): Promise<void> => {
-    if (await undo.run({ act: made.id })) onBack();
-  };
+  const list = useBring('list');
+  if (undo.done)
+    return (
+      <main id="main" className="page draft">
+        <Answer title={DRAFT.takenBack(made.bags)} why={DRAFT.takenBackWhy}>
+          <PickFile accept={TABLES} onFile={list.bring} busy={list.reading !== null}>
+            {DRAFT.bring}
+          </PickFile>
+        </Answer>
+        <TroubleNote trouble={list.trouble} again={list.again} />
+      </main>
+    );
   return (
     <main id="main" className="page draft">
       <Answer title={sayMade(made)} why={DRAFT.keptWhy}>
@@ -34,11 +44,11 @@ export function KeptView({ made, onBack }: KeptProps) {
         <Link className="btn" to="/boxes">
           {DRAFT.boxes}
         </Link>
-        <Button aria-disabled={undo.busy} onClick={() => !undo.busy && void takeBack()}>
+        <Button aria-disabled={undo.busy} onClick={() => !undo.busy && void undo.run({ act: made.id })}>
           {DRAFT.takeBack}
         </Button>
       </Answer>
-      <TroubleNote trouble={undo.trouble} again={() => void undo.again().then((done) => done && onBack())} />
+      <TroubleNote trouble={undo.trouble} again={() => void undo.again()} />
       <Warnings warnings={made.warnings} />
     </main>
   );
