@@ -32,7 +32,7 @@ const readStamp = (file) => (existsSync(file) ? readFileSync(file, 'utf8') : '')
 const packagesWanted = () => stampOf(join(root, 'package.json'), join(root, 'package-lock.json'));
 
 function webWanted() {
-  const files = [];
+  const files = [join(root, 'vite.config.ts')];
   const walk = (folder) => {
     for (const entry of readdirSync(folder, { withFileTypes: true })) {
       const path = join(folder, entry.name);
@@ -40,7 +40,7 @@ function webWanted() {
       else if (!entry.name.endsWith('.test.ts')) files.push(path);
     }
   };
-  for (const room of ['web', 'api', 'core']) if (existsSync(join(root, 'src', room))) walk(join(root, 'src', room));
+  for (const room of ['web', 'api', 'core', 'say']) if (existsSync(join(root, 'src', room))) walk(join(root, 'src', room));
   const seen = files.map((file) => {
     const { size, mtimeMs } = statSync(file);
     return `${file.slice(root.length)} ${size} ${mtimeMs}`;

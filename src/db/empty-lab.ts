@@ -8,8 +8,8 @@ import { writeSetting } from './setting.ts';
 const APPEND_ONLY = ['movement', 'bag_change'] as const;
 
 /**
- * Takes everything out of the lab but its devices, and answers the change number of that; numbers of changes go on rising. The
- * tables that are only ever added to are opened for it inside the transaction: nobody sees them open.
+ * Takes everything out of the lab but its devices and drafts, and answers the change number of that; numbers of changes go on
+ * rising. The tables that are only ever added to are opened for it inside the transaction: nobody sees them open.
  */
 export async function emptyLab(tx: Tx, engine: Engine): Promise<number> {
   for (const table of APPEND_ONLY) await sql.raw(opened(engine, table)).execute(tx);
