@@ -11,7 +11,7 @@ export const saveBoard: Action<SaveBoardInput, SaveBoardResult> = action('saveBo
   if (input.lines.length === 0) return refuse('nothing-to-do');
   const known = await findBoard(tx, name);
   const { names, nextOrd } = known ? await revisionNames(tx, known.id) : { names: [], nextOrd: 1 };
-  const revision = input.revision?.trim() || nextName(names, nextOrd);
+  const revision = input.revision?.trim() || nextRevision(names, nextOrd);
   if (names.includes(revision)) return refuse('not-valid', { field: 'revision', received: revision, expected: 'new-revision' });
 
   const begun = await begin(tx, clock, who, input, { kind: 'board-saved' });
@@ -39,7 +39,7 @@ export const saveBoard: Action<SaveBoardInput, SaveBoardResult> = action('saveBo
 });
 
 /** The first whole number that is free, from the place of the new revision on. */
-function nextName(names: readonly string[], from: number): string {
+export function nextRevision(names: readonly string[], from: number): string {
   let number = from;
   while (names.includes(String(number))) number++;
   return String(number);

@@ -11,6 +11,7 @@ export const VERBS = {
   setAside: 'what became of a bag',
   arrangeBoxes: 'the boxes put into their order',
   undo: 'an act taken back',
+  keepDraft: 'a draft kept',
   saveBoard: 'a BOM kept',
   choose: 'a bag chosen for a demand',
   fitLater: 'a demand left off for now, or fitted again',

@@ -82,6 +82,15 @@ export const DraftView = z
   .openapi('Draft');
 export type DraftView = z.infer<typeof DraftView>;
 
+export const DraftList = z
+  .object({
+    drafts: z.array(
+      z.object({ draft: z.string(), name: z.string(), is: z.enum(['list', 'bom']), when: z.string(), rows: z.int() }),
+    ),
+  })
+  .openapi('Drafts');
+export type DraftList = z.infer<typeof DraftList>;
+
 export const DraftQuery = z.object({
   name: z.string().min(1).max(255),
   is: z.enum(['list', 'bom']),

@@ -29,6 +29,8 @@ export const STATUS = {
   'no-such-board': 404,
   'no-such-act': 404,
   'no-such-box': 404,
+  'no-such-draft': 404,
+  'draft-changed': 409,
   'box-left-out': 409,
   'box-twice': 422,
   'not-enough': 409,

@@ -10,6 +10,7 @@ import { boxRoutes } from './routes/boxes.ts';
 import { boardRoutes } from './routes/boards.ts';
 import { changeRoutes } from './routes/changes.ts';
 import { deviceRoutes } from './routes/devices.ts';
+import { draftRoutes } from './routes/drafts.ts';
 import { fileRoutes } from './routes/files.ts';
 import { kitActRoutes } from './routes/kit-acts.ts';
 import { kitRoutes } from './routes/kits.ts';
@@ -24,6 +25,7 @@ const ROUTES = [
   boxRoutes,
   fileRoutes,
   boardRoutes,
+  draftRoutes,
   kitRoutes,
   kitActRoutes,
   changeRoutes,

@@ -114,7 +114,9 @@ function withKind(row: ReadRow, said: string): Outcome<ReadRow> {
   const kind = kindSaid(said);
   if (kind === null) return cannot(row, 'kind', said, 'kind');
   const { part, doubts } = readPart(row.part.text, { refs: row.refs, kind });
-  const kept = Object.values(row.part.facts).filter((fact) => fact.key !== 'value' && fact.key !== 'doubted' && !part.facts[fact.key]);
+  const kept = Object.values(row.part.facts).filter(
+    (fact) => fact.key !== 'value' && fact.key !== 'doubted' && !part.facts[fact.key],
+  );
   const clear = settled(row, 'kind');
   const others = clear.doubts.filter((doubt) => !isOfPart(doubt));
   const own = doubts.filter(({ field }) => field !== 'kind');

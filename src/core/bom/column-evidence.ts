@@ -1,4 +1,16 @@
-import { isBlank, isCount, isFootprintCell, isLink, isPartNumber, isPrice, isRefsCell, isSizeCell, isValueCell, isWords, isYesOrNo } from './cell-shapes.ts';
+import {
+  isBlank,
+  isCount,
+  isFootprintCell,
+  isLink,
+  isPartNumber,
+  isPrice,
+  isRefsCell,
+  isSizeCell,
+  isValueCell,
+  isWords,
+  isYesOrNo,
+} from './cell-shapes.ts';
 import type { ColumnGuess, ColumnRole } from './columns.ts';
 
 /** What the cells of a column say for the meaning that it was given. */

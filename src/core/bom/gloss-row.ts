@@ -12,7 +12,17 @@ export type CellGloss =
   | { readonly of: 'row'; readonly role: ColumnRole; readonly typed: string; readonly doubtful: boolean };
 
 const PART_ROLES: ReadonlySet<ColumnRole> = new Set<ColumnRole>(CELL_FIELDS);
-const SILENT: ReadonlySet<ColumnRole> = new Set<ColumnRole>(['other', 'index', 'link', 'price', 'unit', 'category', 'device', 'supplierNumber', 'stock-mark']);
+const SILENT: ReadonlySet<ColumnRole> = new Set<ColumnRole>([
+  'other',
+  'index',
+  'link',
+  'price',
+  'unit',
+  'category',
+  'device',
+  'supplierNumber',
+  'stock-mark',
+]);
 const FACT_OF: Readonly<Partial<Record<ColumnRole, readonly FactKey[]>>> = {
   value: ['value'],
   tolerance: ['tolerance-low', 'tolerance-high'],
@@ -49,8 +59,12 @@ export function glossRow(row: ReadRow, cells: readonly RoleCell[] | undefined): 
       const field = FIELD_OF[role];
       return { of: 'row', role, typed: text, doubtful: field !== undefined && doubts.some((doubt) => doubt.field === field) };
     });
-  const told = new Set(glosses.flatMap((gloss) => (gloss.of === 'part' ? gloss.pieces.flatMap(({ facts }) => facts.map(({ key }) => key)) : [])));
-  const untold = glossPart('', part, doubts).filter(({ how, facts }) => how === 'filled' && facts.some(({ key }) => !told.has(key)));
+  const told = new Set(
+    glosses.flatMap((gloss) => (gloss.of === 'part' ? gloss.pieces.flatMap(({ facts }) => facts.map(({ key }) => key)) : [])),
+  );
+  const untold = glossPart('', part, doubts).filter(
+    ({ how, facts }) => how === 'filled' && facts.some(({ key }) => !told.has(key)),
+  );
   return untold.length > 0 ? [...glosses, { of: 'part', pieces: untold }] : glosses;
 }
 

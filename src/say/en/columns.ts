@@ -53,7 +53,12 @@ export function columnSure({ role, evidence, confidence }: ColumnGuess): 'sure' 
 /** Why a column was taken for what it is: `its head says so; 18 of 21 read as a value`. */
 export function sayColumn(column: ColumnGuess, { said, fit }: CellEvidence): string {
   const { role, evidence, header } = column;
-  const cells = said === 0 ? 'its cells are empty' : fit === null ? counted(said, 'cell says something', 'cells say something') : fitText(role, said, fit);
+  const cells =
+    said === 0
+      ? 'its cells are empty'
+      : fit === null
+        ? counted(said, 'cell says something', 'cells say something')
+        : fitText(role, said, fit);
   if (evidence === 'told') return `you said so; ${cells}`;
   if (role === 'other') return said === 0 ? 'its cells are empty' : `nothing in it is needed; ${cells}`;
   if (evidence === 'cells' || header === '') return `by its cells alone: ${cells}`;
@@ -61,6 +66,11 @@ export function sayColumn(column: ColumnGuess, { said, fit }: CellEvidence): str
 }
 
 function fitText(role: ColumnRole, said: number, fit: number): string {
-  const what = role === 'refs' ? 'read as refs' : role === 'quantity' ? 'are counts' : `read as ${role === 'description' ? 'words' : `a ${ROLES[role]}`}`;
+  const what =
+    role === 'refs'
+      ? 'read as refs'
+      : role === 'quantity'
+        ? 'are counts'
+        : `read as ${role === 'description' ? 'words' : `a ${ROLES[role]}`}`;
   return fit === said ? `all ${said} ${what}` : `${fit} of ${said} ${what}`;
 }

@@ -35,7 +35,8 @@ export function offeredAnswers({ field, code, args }: Doubt, row: ReadRow): Offe
       { text: 'yes', says: 'fitted' },
       { text: 'no', says: 'not fitted' },
     ];
-  if (field === 'kind') return distinct([text('taken'), text('other')].map((kind) => ({ text: kind, says: kindWord(kind as Kind) }))); // as: a doubt on the kind names kinds
+  if (field === 'kind')
+    return distinct([text('taken'), text('other')].map((kind) => ({ text: kind, says: kindWord(kind as Kind) }))); // as: a doubt on the kind names kinds
   if (code === 'range') return rangeAnswers(text('text'));
   if (field === 'row') return [];
   return distinct([text('taken'), text('other')].map((one) => ({ text: one, says: one })));

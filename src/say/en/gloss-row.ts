@@ -8,7 +8,9 @@ import { counted } from './ui.ts';
 /** A row's gloss in words: what is typed in each cell above what it was read as. */
 export function sayRowGloss(row: ReadRow, glosses: readonly CellGloss[]): GlossWords[] {
   return glosses.flatMap((gloss): GlossWords[] =>
-    gloss.of === 'part' ? sayGloss(gloss.pieces, row.part.kind) : [{ typed: gloss.typed, means: meansOf(row, gloss.role, gloss.doubtful), how: gloss.doubtful ? 'doubt' : 'read' }],
+    gloss.of === 'part'
+      ? sayGloss(gloss.pieces, row.part.kind)
+      : [{ typed: gloss.typed, means: meansOf(row, gloss.role, gloss.doubtful), how: gloss.doubtful ? 'doubt' : 'read' }],
   );
 }
 

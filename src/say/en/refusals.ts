@@ -18,6 +18,24 @@ const EXPECTED: Readonly<Record<string, string>> = {
   'quantity-first': 'the quantity first, then the part',
   'plain-figures': 'a whole number in plain figures',
   'near-now': 'an instant since 1970 and no later than a day from now',
+  'row-of-file': 'a row of the file',
+  role: 'something that a column can hold',
+  field: 'a field that can be answered in words',
+  text: 'some text',
+  kind: 'a kind of part, such as resistor',
+  refs: 'refs that can be read, such as R1, R4-R9',
+  'yes-or-no': 'yes or no',
+  value: 'one value with its unit, such as 4.7 kΩ',
+  unit: 'one value with its unit, such as 4.7 kΩ',
+  tolerance: 'a tolerance, such as 5 %',
+  voltage: 'a voltage, such as 50 V',
+  power: 'a power, such as 250 mW',
+  current: 'a current, such as 500 mA',
+  dielectric: 'a dielectric, such as X7R',
+  technology: 'a technology, such as film',
+  package: 'a package, such as 0805 or SOT-23',
+  partNumber: "the maker's part number",
+  maker: 'the name of a maker',
 };
 
 const HOME: Readonly<Record<string, string>> = {
@@ -144,6 +162,10 @@ const SENTENCES = {
   'no-such-board': (a) => `There is no board '${a['board']}' (or not in that revision).`,
   'no-such-act': (a) => `There is no act ${a['act']}.`,
   'no-such-box': (a) => `There is no box '${a['box']}'.`,
+  'no-such-draft': () =>
+    'This file is not being read any more: it was kept or thrown away, or nobody touched it for 30 days. Bring it again.',
+  'draft-changed': (a) =>
+    `Something was said of '${a['draft']}' meanwhile. Nothing was kept; look at its lines again, then keep it.`,
   'box-left-out': (a) => `Box '${a['box']}' has no place in this order. Say where it stands as well; nothing was changed.`,
   'box-twice': (a) => `Box '${a['box']}' is named twice in this order. Name it once; nothing was changed.`,
   'not-enough': (a) =>
@@ -165,7 +187,7 @@ const SENTENCES = {
       ? `${a['field']} must be from ${a['least']} to ${a['most']}, not ${a['received']}${inRow(a)}.`
       : `Of bag ${a['bag']}, ${a['out']} ${a['out'] === 1 ? 'is' : 'are'} out in ${cellWords(a)}, so ${a['received']} can't go back. Put back ${a['out']} or fewer; if more lie there, count the bag afterwards.`,
   'not-valid': (a) =>
-    `${a['field']} must be ${EXPECTED[String(a['expected'])] ?? a['expected']}${a['received'] === '' ? '' : `, not '${a['received']}'`}.`,
+    `${a['field']} must be ${EXPECTED[String(a['expected'])] ?? a['expected']}${a['received'] === '' ? '' : `, not '${a['received']}'`}${inRow(a)}.`,
   'plan-stale': (a) => `The stock changed since this was planned: ${staleBags(a)}. Nothing was reserved; plan again.`,
   override: (a) =>
     `Bag ${a['bag']} does not serve for row ${a['row']}${sayAgainst(a)}. If you take it all the same, say why; the reason is kept and shown with it.`,

@@ -1,0 +1,60 @@
+import { cellEvidence, type CellEvidence } from '#core/bom/column-evidence.ts';
+import { COLUMN_ROLES, type ColumnRole } from '#core/bom/columns.ts';
+import { glossRow, type CellGloss } from '#core/bom/gloss-row.ts';
+import { MOST_NUMBER } from '#core/stock/bag-number.ts';
+import type { Refusal } from '#core/stock/refusal.ts';
+import type { Tx } from '#db/database.ts';
+import { MOST } from './checks.ts';
+import { draftBoard, type DraftBoard } from './draft-board.ts';
+import { previewImport } from './import-list.ts';
+import type { OpenDraft } from './make-draft.ts';
+import { clashOf, type ImportPlan, type PlannedBag } from './plan-import.ts';
+
+/** What a draft would become in the lab as it is now. */
+export interface ShownDraft extends OpenDraft {
+  /** of a list: the bag of each row that makes one */
+  readonly bags: ReadonlyMap<number, PlannedBag>;
+  readonly board: DraftBoard | null;
+  /** why it can't be kept as it stands; null where it can */
+  readonly trouble: Refusal | null;
+  /** what the cells of each column say for what it was taken for */
+  readonly evidence: ReadonlyMap<number, CellEvidence>;
+  /** what a column can be */
+  readonly roles: readonly ColumnRole[];
+  /** each row over how it was read */
+  readonly glosses: ReadonlyMap<number, readonly CellGloss[]>;
+}
+
+/** Looks at a draft against the lab; writes nothing. */
+export async function showDraft(tx: Tx, { draft, reading }: OpenDraft): Promise<ShownDraft> {
+  const { is, told } = draft;
+  const evidence = new Map(reading.columns.map((column) => [column.column, cellEvidence(column, reading.table)]));
+  const glosses = new Map(reading.rows.map((row) => [row.row, glossRow(row, reading.cells.get(row.row))]));
+  const shown = { draft, reading, evidence, roles: COLUMN_ROLES, glosses };
+  if (is === 'list') {
+    const plan = await previewImport(tx, { rows: reading.kept, ...(told.box !== null && { box: told.box }) });
+    return { ...shown, bags: new Map(plan.bags.map((bag) => [bag.row.row, bag])), board: null, trouble: troubleOf(plan) };
+  }
+  const board = await draftBoard(tx, draft);
+  return { ...shown, bags: new Map(), board, trouble: boardTrouble(board, reading.kept.length) };
+}
+
+/** What `importList` would refuse the list for. */
+function troubleOf(plan: ImportPlan): Refusal | null {
+  const clash = clashOf(plan);
+  if (clash) return clash;
+  if (plan.bags.length === 0) return { code: 'nothing-to-do', args: {} };
+  const over = plan.bags.find(({ quantity }) => quantity > MOST);
+  if (over) return range('quantity', over.quantity, 0, MOST, over);
+  const beyond = plan.bags.find(({ number }) => number > MOST_NUMBER);
+  return beyond ? range('bag', beyond.number, 1, MOST_NUMBER, beyond) : null;
+}
+
+function range(field: string, received: number, least: number, most: number, { row }: PlannedBag): Refusal {
+  return { code: 'out-of-range', args: { field, received, least, most, row: row.row } };
+}
+
+function boardTrouble({ revision, taken }: DraftBoard, lines: number): Refusal | null {
+  if (lines === 0) return { code: 'nothing-to-do', args: {} };
+  return taken ? { code: 'not-valid', args: { field: 'revision', received: revision ?? '', expected: 'new-revision' } } : null;
+}

@@ -1,0 +1,73 @@
+import { type ShownDraft } from '#actions/show-draft.ts';
+import type { DraftColumn, DraftRow, DraftView } from '#api/drafts.ts';
+import type { ReadRow } from '#core/bom/bom.ts';
+import type { ColumnGuess, ColumnRole } from '#core/bom/columns.ts';
+import { columnSure, columnWord, sayColumn } from '#say/en/columns.ts';
+import { doubtText } from '#say/en/doubts.ts';
+import { offeredAnswers } from '#say/en/draft-answers.ts';
+import { sayFileNote } from '#say/en/file-notes.ts';
+import { sayRowGloss } from '#say/en/gloss-row.ts';
+import { refusalText } from '#say/en/refusals.ts';
+import { sayPart } from '#say/en/said.ts';
+
+/** lines of the file that are shown over its columns */
+const SAMPLES = 6;
+
+/** A draft as it crosses the wire. */
+export function draftView(shown: ShownDraft): DraftView {
+  const { draft, reading, bags, board, trouble } = shown;
+  const rows = reading.rows.map((row) => draftRow(shown, row));
+  const planned = [...bags.values()];
+  return {
+    draft: draft.id,
+    name: draft.name,
+    is: draft.is,
+    bytes: draft.file.length,
+    notes: reading.notes.map(sayFileNote),
+    columns: draftColumns(shown),
+    roles: shown.roles.map((role) => ({ role, word: columnWord(role) })),
+    rows,
+    doubts: rows.reduce((sum, { out, doubts }) => (out ? sum : sum + doubts.length), 0),
+    box: draft.told.box,
+    board: board?.board ?? null,
+    revision: board?.revision ?? null,
+    known: board?.known ?? false,
+    bags: planned.length,
+    pieces: planned.reduce((sum, { quantity }) => sum + quantity, 0),
+    trouble: trouble && refusalText(trouble),
+  };
+}
+
+function draftColumns({ reading: { columns, table }, evidence }: ShownDraft): DraftColumn[] {
+  const first = table.filter((cells) => cells.some((cell) => cell.trim() !== '')).slice(0, SAMPLES);
+  return columns.map((guess: ColumnGuess) => ({
+    column: guess.column,
+    header: guess.header,
+    role: guess.role satisfies ColumnRole,
+    sure: columnSure(guess),
+    evidence: sayColumn(guess, evidence.get(guess.column) ?? { said: 0, fit: null }),
+    samples: first.map((cells) => (cells[guess.column - 1] ?? '').trim()),
+  }));
+}
+
+function draftRow({ draft: { told }, glosses, bags }: ShownDraft, row: ReadRow): DraftRow {
+  const { part, refs, quantity, fitted, doubts } = row;
+  const bag = bags.get(row.row);
+  return {
+    row: row.row,
+    refs: [...refs],
+    quantity,
+    fitted,
+    kind: part.kind,
+    text: part.text,
+    said: sayPart(part),
+    gloss: sayRowGloss(row, glosses.get(row.row) ?? []),
+    bag: bag?.number ?? null,
+    box: bag ? bag.box : (row.box ?? null),
+    place: bag ? bag.place : (row.place ?? null),
+    out: told.out.includes(row.row),
+    part: part.kind !== 'not-a-part' || row.kept !== undefined,
+    doubts: doubts.map((doubt) => ({ field: doubt.field, ...doubtText(doubt), answers: offeredAnswers(doubt, row) })),
+    answers: told.answers.filter((answer) => answer.row === row.row).map((answer) => ({ ...answer })),
+  };
+}

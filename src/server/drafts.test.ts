@@ -1,0 +1,88 @@
+import assert from 'node:assert/strict';
+import { randomUUID } from 'node:crypto';
+import { after, before, test } from 'node:test';
+import type { BagWithHistory } from '#api/bags.ts';
+import type { BoardSaved } from '#api/boards.ts';
+import type { DraftList, DraftRow, DraftView } from '#api/drafts.ts';
+import type { Imported } from '#api/files.ts';
+import { checkLab } from '#db/check.ts';
+import { bodyOf, httpLab, type HttpLab, type HttpTold } from '#test/http-lab.ts';
+
+const LIST = `Bag,What is in it,Pcs,Box
+12,100n 50V X7R 0805,40,A
+,4k7 1% 0805 resistor,about 50,
+13,47K 50V X7R 0805 capacitor,7,A
+`;
+const BOM = `Reference,Value,Footprint,Qty
+"R1,R2",4k7 1%,R_0805,3
+C1,"4,7",C_0805,1
+R9,10k 5%,R_0805,1
+`;
+
+let http: HttpLab;
+before(async () => {
+  http = await httpLab();
+});
+after(() => http.end());
+
+const bring = (name: string, is: 'list' | 'bom', text: string): Promise<DraftView> =>
+  bodyOf(http.upload(`/api/drafts?name=${encodeURIComponent(name)}&is=${is}`, text), 201);
+const ask = async (method: string, path: string, body?: object): Promise<HttpTold> => {
+  const response = await fetch(http.url + path, {
+    method,
+    headers: { 'content-type': 'application/json' },
+    ...(body && { body: JSON.stringify(body) }),
+  });
+  return { status: response.status, headers: response.headers, body: (await response.json()) as HttpTold['body'] }; // as: every answer is an object
+};
+const tell = (draft: string, change: object): Promise<DraftView> => bodyOf(ask('PATCH', `/api/drafts/${draft}`, change));
+const shown = (draft: string): Promise<DraftView> => bodyOf(http.get(`/api/drafts/${draft}`));
+const keep = (draft: string, body: object): Promise<HttpTold> => http.act(`/api/drafts/${draft}/keep`, body);
+const rowOf = (view: DraftView, row: number): DraftRow => {
+  const found = view.rows.find((one) => one.row === row);
+  assert.ok(found, `row ${row}`);
+  return found;
+};
+
+void test('a list stays as it was brought and told until it is kept, and then becomes its bags once', async () => {
+  const brought = await bring('shelf.csv', 'list', LIST);
+  assert.deepEqual([brought.rows.length, brought.bags, brought.trouble], [3, 3, null]);
+  const told = await tell(brought.draft, { answers: [{ row: 3, field: 'quantity', text: '52' }], box: 'B' });
+  assert.deepEqual([rowOf(told, 3).quantity, rowOf(told, 3).box, rowOf(told, 2).box], [52, 'B', 'A']);
+  assert.deepEqual(
+    rowOf(told, 3).doubts.filter(({ field }) => field === 'quantity'),
+    [],
+  );
+  assert.deepEqual(await shown(brought.draft), told, 'a page that is loaded anew shows the same');
+  const id = randomUUID();
+  const kept = await bodyOf<Imported>(keep(brought.draft, { id }), 201);
+  assert.deepEqual([kept.bags, kept.pieces, kept.first, kept.last], [3, 99, 12, 14]);
+  const again = await bodyOf<Imported>(keep(brought.draft, { id }), 200);
+  assert.deepEqual(again, kept, 'the draft is gone, and the same id answers the same');
+  assert.equal((await http.get(`/api/drafts/${brought.draft}`)).status, 404);
+  assert.equal((await bodyOf<BagWithHistory>(http.get('/api/bags/14'))).onHand, 52);
+  await bodyOf(http.act('/api/undo', { act: id }), 201);
+  assert.deepEqual(await http.lab.read(checkLab), []);
+});
+
+void test('a BOM becomes a board by the name of its file, then its next revision; open drafts stand the newest first', async () => {
+  const brought = await bring('tide-logger_bom.csv', 'bom', BOM);
+  assert.deepEqual([brought.board, brought.revision, brought.known], ['tide-logger', '1', false]);
+  const { drafts } = await bodyOf<DraftList>(http.get('/api/drafts'));
+  assert.deepEqual(
+    drafts.map(({ draft, name, is, rows }) => [draft, name, is, rows]),
+    [[brought.draft, 'tide-logger_bom.csv', 'bom', 3]],
+  );
+  const out = await tell(brought.draft, { out: [{ row: 4, out: true }] });
+  assert.ok(rowOf(out, 4).out);
+  const id = randomUUID();
+  const saved = await bodyOf<BoardSaved>(keep(brought.draft, { id }), 201);
+  assert.deepEqual([saved.board, saved.revision, saved.lines], ['tide-logger', '1', 2]);
+  assert.deepEqual(await bodyOf<BoardSaved>(keep(brought.draft, { id }), 200), saved);
+  const next = await bring('Tide-Logger.csv', 'bom', BOM);
+  assert.deepEqual([next.board, next.revision, next.known], ['tide-logger', '2', true]);
+  const taken = await tell(next.draft, { revision: '1' });
+  assert.match(taken.trouble ?? '', /revision/);
+  await bodyOf(ask('DELETE', `/api/drafts/${next.draft}`));
+  assert.equal((await ask('DELETE', `/api/drafts/${next.draft}`)).status, 404);
+});
