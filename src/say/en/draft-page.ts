@@ -75,17 +75,18 @@ interface Counts {
   readonly lines: number;
   /** lines that wait for a word */
   readonly doubted: number;
-  readonly name: string;
   readonly board: string | null;
   readonly revision: string | null;
 }
 
+/** ` rev 3`, which never breaks before its number */
+const rev = (revision: string | null): string => (revision === null ? '' : ` rev\u00a0${revision}`);
+
 const SMALL = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine', 'Ten', 'Eleven', 'Twelve'];
 
 /** `21 lines read as Tide logger rev 3. Four need a word from you.` */
-export function sayRead({ is, lines, doubted, name, board, revision }: Counts): string {
-  const what =
-    is === 'list' ? ` from ${name}` : board === null ? '' : ` as ${board}${revision === null ? '' : ` rev ${revision}`}`;
+export function sayRead({ is, lines, doubted, board, revision }: Counts): string {
+  const what = is === 'list' || board === null ? '' : ` as ${board}${rev(revision)}`;
   const word =
     doubted === 0
       ? 'None needs a word from you.'
@@ -103,7 +104,7 @@ export function sayFile(name: string, bytes: number, notes: readonly string[]): 
 /** The one act: `Make 212 bags`, `Keep as Tide logger rev 3`. */
 export function sayKeep(is: 'list' | 'bom', bags: number, board: string | null, revision: string | null): string {
   if (is === 'list') return `Make ${counted(bags, 'bag', 'bags')}`;
-  return `Keep as ${board ?? 'a board'}${revision === null ? '' : ` rev ${revision}`}`;
+  return `Keep as ${board ?? 'a board'}${rev(revision)}`;
 }
 
 export function sayGroup(group: 'doubts' | 'told' | 'clear' | 'none' | 'out', count: number, is: 'list' | 'bom'): string {
@@ -115,7 +116,9 @@ export function sayGroup(group: 'doubts' | 'told' | 'clear' | 'none' | 'out', co
     case 'clear':
       return `${figures(count)} read without doubt`;
     case 'none':
-      return is === 'list' ? `${figures(count)} no part: they make no bag` : `${figures(count)} no part: they need nothing`;
+      return is === 'list'
+        ? `${counted(count, 'line is', 'lines are')} no part, and ${count === 1 ? 'makes' : 'make'} no bag`
+        : `${counted(count, 'line is', 'lines are')} no part, and ${count === 1 ? 'needs' : 'need'} nothing`;
     default:
       return `${figures(count)} left out by you`;
   }
@@ -132,7 +135,7 @@ export function sayShowMore(step: number, others: number): string {
 
 /** A BOM became a revision of its board. */
 export function sayKeptBoard(board: string, revision: string): string {
-  return `${board} rev ${revision} is kept.`;
+  return `${board}${rev(revision)} is kept.`;
 }
 
 /** `212 bags were made, 1 to 212, with 18 340 pieces.` */
