@@ -114,7 +114,7 @@ if (browser) {
     const page = await open(`${LOGGER}?boards=3&row=9`);
     await answers(page, 'Tide logger: you can build none of 3.');
     assert.equal(await page.getByRole('button', { name: /^Plan a kit/ }).isDisabled(), true);
-    await page.getByText('A kit waits for 1 check accepted').waitFor();
+    await page.getByText('Before a kit: accept 1 check').waitFor();
     await page.getByRole('button', { name: 'Fit later' }).waitFor();
     await page.keyboard.press('f');
     await page.getByRole('rowheader', { name: /^Fit later/ }).waitFor();

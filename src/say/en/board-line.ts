@@ -77,3 +77,7 @@ export function sayReach(boards: number, rest: number | null, hatched: boolean):
     ...(rest === null ? [] : [`Every other line reaches ${figures(rest)} or more.`]),
   ].join(' ');
 }
+
+/** Under what lacks, where not all of it is shown. */
+export const sayMoreLacks = (more: number): string =>
+  `${counted(more, 'more line is', 'more lines are')} short; the table has all of them.`;

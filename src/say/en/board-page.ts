@@ -113,7 +113,8 @@ export function sayOpen({
   readonly later: number;
 }): string {
   const said: string[] = [];
-  if (checks > 0) {
+  // where nothing can be built, what a kit waits for says it
+  if (checks > 0 && (buildable > 0 || withChecks > 0)) {
     const more = withChecks > buildable ? `; with ${checks === 1 ? 'it' : 'them'} you can build ${figures(withChecks)}` : '';
     said.push(`${counted(checks, 'line waits', 'lines wait')} for your check${more}.`);
   }
@@ -127,10 +128,10 @@ export const SAY_GAP = 'Not proved to be the most: the search was cut off.';
 /** What the waiting button waits for. */
 export function sayWaits(checks: number, missing: number): string {
   const wants = [
-    ...(checks > 0 ? [`${counted(checks, 'check', 'checks')} accepted`] : []),
-    ...(missing > 0 ? [`parts for ${counted(missing, 'line', 'lines')}, or ${missing === 1 ? 'it' : 'them'} fitted later`] : []),
+    ...(checks > 0 ? [`accept ${counted(checks, 'check', 'checks')}`] : []),
+    ...(missing > 0 ? [`get parts for ${counted(missing, 'line', 'lines')} or fit ${missing === 1 ? 'it' : 'them'} later`] : []),
   ];
-  return wants.length > 0 ? `A kit waits for ${wants.join(', and for ')}.` : 'A kit waits for parts.';
+  return wants.length > 0 ? `Before a kit: ${wants.join(', and ')}.` : 'Before a kit: get parts.';
 }
 
 export const SAY_COUNTS = {

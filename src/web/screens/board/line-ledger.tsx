@@ -9,7 +9,7 @@ import { LineRow } from './line-row.tsx';
 const MANY = 80;
 const ROW_PX = 52;
 const HEAD_PX = 56;
-const BEYOND = 12;
+const BEYOND = 8;
 
 interface LedgerProps {
   readonly rows: readonly TableRow[];

@@ -48,7 +48,7 @@ export const LineRow = memo(function LineRow({ line, on, index, whole, measure }
       <td className="main refs" data-as="main">
         <PickLink line={line} on={on} />
       </td>
-      <td className="two asks" data-as="code" data-fold="no">
+      <td className="two asks" data-as="code" data-fold={now && line.holds ? 'no' : undefined}>
         {asksOf(line) ?? <SaidCell said={line.said} />}
       </td>
       <td data-as="sub">

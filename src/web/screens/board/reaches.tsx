@@ -1,7 +1,7 @@
 import type { CSSProperties } from 'react';
 import type { BoardLine } from '#api/boards.ts';
 import { writeRefs } from '#core/bom/write-refs.ts';
-import { BOARD_LINE, sayReach } from '#say/en/board-line.ts';
+import { BOARD_LINE, sayMoreLacks, sayReach } from '#say/en/board-line.ts';
 import { figures } from '#say/en/ui.ts';
 import { BOARD_PAGE } from '#say/en/board-page.ts';
 import { reachingOf, type Reaching } from './board.ts';
@@ -51,25 +51,30 @@ function Bar({ reaching: { row, name, boards, short, length, goal } }: { readonl
   );
 }
 
+/** More than these are read in the table of the lines. */
+const MOST_LACKS = 12;
+
 /** What lacks for all the boards that were asked. */
 export function Lacks({ lines, boards }: { readonly lines: readonly BoardLine[]; readonly boards: number }) {
   const short = lines.filter((line) => line.short > 0);
   if (short.length === 0) return null;
+  const shown = short.slice(0, MOST_LACKS);
   return (
     <section>
       <h2>{BOARD_LINE.toReach(boards)}</h2>
       <table className="ledger tight">
         <caption className="vh">{BOARD_LINE.toReachCaption(boards)}</caption>
         <tbody>
-          {short.map((line) => (
+          {shown.map((line) => (
             <tr key={line.row}>
               <td className="n main t">{figures(line.short)}</td>
               <td className="long">{line.said.name}</td>
-              <td className="two long">{writeRefs(line.refs)}</td>
+              <td className="two refs">{writeRefs(line.refs)}</td>
             </tr>
           ))}
         </tbody>
       </table>
+      {short.length > shown.length && <p className="s two">{sayMoreLacks(short.length - shown.length)}</p>}
     </section>
   );
 }
