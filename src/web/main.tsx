@@ -1,3 +1,7 @@
+// first: the order of the layers is said in them, before any page's own sheet
+import './ui/tokens.css';
+import './ui/components.css';
+import './ui/widgets.css';
 import { QueryClientProvider } from '@tanstack/react-query';
 import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';
@@ -5,9 +9,6 @@ import { createRoot } from 'react-dom/client';
 import { followLab, queries } from './lab/answers.ts';
 import { router } from './routes.tsx';
 import { listenForKeys } from './ui/keys.ts';
-import './ui/tokens.css';
-import './ui/components.css';
-import './ui/widgets.css';
 
 const place = document.getElementById('lab');
 if (!place) throw new Error('the page has no place for the lab');

@@ -61,7 +61,11 @@ export function sayHeld({ bags, onHand, unit }: FoundSum, more: boolean): string
 export const sayNotHeld = (asked: string): string => `No bag holds ${asked}.`;
 
 /** What stands under the sentence where nothing answers all of it. */
-export function sayOtherwise({ package: other, near, exhausted }: Readonly<Record<'package' | 'near' | 'exhausted', number>>): string {
+export function sayOtherwise({
+  package: other,
+  near,
+  exhausted,
+}: Readonly<Record<'package' | 'near' | 'exhausted', number>>): string {
   const said = [
     other > 0 && counted(other, 'bag has it in another package', 'bags have it in another package'),
     near > 0 && counted(near, 'bag is near it', 'bags are near it'),
@@ -79,10 +83,9 @@ export const sayLab = (bags: number, boxes: number): string =>
   `${counted(bags, 'bag', 'bags')} in ${counted(boxes, 'box', 'boxes')}.`;
 
 export function sayLabMore(exhausted: number, toCount: number): string {
-  const said = [
-    exhausted > 0 && `${figures(exhausted)} exhausted`,
-    toCount > 0 && `${figures(toCount)} to count`,
-  ].filter((part) => part !== false);
+  const said = [exhausted > 0 && `${figures(exhausted)} exhausted`, toCount > 0 && `${figures(toCount)} to count`].filter(
+    (part) => part !== false,
+  );
   return said.length > 0 ? `${said.join(', ')}. Type a value, a bag number or a box.` : 'Type a value, a bag number or a box.';
 }
 
