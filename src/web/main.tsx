@@ -2,7 +2,6 @@
 import './ui/tokens.css';
 import './ui/components.css';
 import './ui/widgets.css';
-// first: the order of the layers is said in them, before any page's own sheet
 import { QueryClientProvider } from '@tanstack/react-query';
 import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';
