@@ -94,9 +94,9 @@ function amount(row: ReadRow): Pick<PlannedBag, 'quantity' | 'sure' | 'toCount'>
   const estimate = row.doubts.find(
     ({ field, code }) => field === 'quantity' && (code === 'quantity-estimate' || code === 'two-readings'),
   );
-  const stated = row.quantity ?? Number(estimate?.args['taken'] ?? Number.NaN);
+  const stated = row.quantity ?? row.estimate ?? Number(estimate?.args['taken'] ?? Number.NaN);
   if (!Number.isSafeInteger(stated) || stated < 0) return { quantity: 0, sure: 0, toCount: true };
-  return { quantity: stated, sure: estimate ? 0 : stated, toCount: false };
+  return { quantity: stated, sure: estimate || row.estimate !== undefined ? 0 : stated, toCount: false };
 }
 
 function duplicates(bags: readonly PlannedBag[]): ImportPlan['duplicates'] {

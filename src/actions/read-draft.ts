@@ -22,7 +22,7 @@ export async function readDraftFile({ file, name, told }: Pick<Draft, 'file' | '
   const rows: ReadRow[] = [];
   for (const row of read.value.rows) {
     const given = answers.get(row.row);
-    const outcome = given ? answered(row, given) : done(row);
+    const outcome = given ? answered(row, given, read.value.cells.get(row.row)) : done(row);
     if (!outcome.ok) return outcome;
     rows.push(outcome.value);
   }

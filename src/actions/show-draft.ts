@@ -29,7 +29,8 @@ export interface ShownDraft extends OpenDraft {
 export async function showDraft(tx: Tx, { draft, reading }: OpenDraft): Promise<ShownDraft> {
   const { is, told } = draft;
   const evidence = new Map(reading.columns.map((column) => [column.column, cellEvidence(column, reading.table)]));
-  const glosses = new Map(reading.rows.map((row) => [row.row, glossRow(row, reading.cells.get(row.row))]));
+  const whole = new Set(told.answers.filter(({ field, text }) => field === 'part' && text !== null).map(({ row }) => row));
+  const glosses = new Map(reading.rows.map((row) => [row.row, glossRow(row, reading.cells.get(row.row), whole.has(row.row))]));
   const shown = { draft, reading, evidence, roles: COLUMN_ROLES, glosses };
   if (is === 'list') {
     const plan = await previewImport(tx, { rows: reading.kept, ...(told.box !== null && { box: told.box }) });

@@ -56,7 +56,7 @@ function draftRow({ draft: { told }, glosses, bags }: ShownDraft, row: ReadRow):
   return {
     row: row.row,
     refs: [...refs],
-    quantity,
+    quantity: bag ? (bag.toCount && bag.quantity === 0 ? null : bag.quantity) : quantity,
     fitted,
     kind: part.kind,
     text: part.text,

@@ -1,11 +1,13 @@
-import { isOfPart } from '#core/part/doubted.ts';
 import type { DoubtField } from '#core/part/doubt.ts';
-import type { ReadField } from '#core/part/hints.ts';
-import { KINDS, type Fact, type FactKey, type Kind, type Part } from '#core/part/part.ts';
-import { readPart } from '#core/part/read-part.ts';
+import { isOfPart } from '#core/part/doubted.ts';
+import { isNoBagNumber, readBagNumber } from '#core/stock/bag-number.ts';
 import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import type { ReadRow } from './bom.ts';
+import { needDoubts } from './per-board.ts';
+import { readQuantity } from './quantity.ts';
 import { readRefs } from './refs.ts';
+import type { RoleCell } from './row-cells.ts';
+import { isFactField, toldFact, toldKind, toldPart, type FactField } from './told-part.ts';
 
 /** What a person said of a field of a row: the text that should stand there, or null where it is right as it was read. */
 export interface RowAnswer {
@@ -14,80 +16,75 @@ export interface RowAnswer {
   readonly text: string | null;
 }
 
-/** Fields that an answer may be about: those of a doubt, the part as a whole, and where the bag goes. */
-export const ANSWER_FIELDS = [
-  'part',
-  'kind',
-  'value',
-  'unit',
-  'tolerance',
-  'voltage',
-  'power',
-  'current',
-  'dielectric',
-  'technology',
-  'package',
-  'partNumber',
-  'maker',
-  'quantity',
-  'refs',
-  'fitted',
-  'row',
-  'location',
-  'bag',
-  'box',
-  'place',
-  'supplier',
-] as const;
-type AnswerField = (typeof ANSWER_FIELDS)[number];
-
-const PART_FIELDS: Readonly<Partial<Record<AnswerField, { readonly cell: ReadField; readonly facts: readonly FactKey[] }>>> = {
-  value: { cell: 'value', facts: ['value'] },
-  unit: { cell: 'value', facts: ['value'] },
-  tolerance: { cell: 'tolerance', facts: ['tolerance-low', 'tolerance-high'] },
-  voltage: { cell: 'voltage', facts: ['voltage', 'voltage-kind'] },
-  power: { cell: 'power', facts: ['power'] },
-  current: { cell: 'current', facts: ['current'] },
-  dielectric: { cell: 'dielectric', facts: ['dielectric'] },
-  technology: { cell: 'technology', facts: ['technology'] },
-  package: { cell: 'package', facts: ['package', 'pins'] },
-  partNumber: { cell: 'partNumber', facts: ['partNumber'] },
-  maker: { cell: 'maker', facts: ['maker'] },
-};
+/** Fields that an answer may be about beside the facts: the part as a whole, how many, and where the bag goes. */
+const FIELDS = ['part', 'kind', 'quantity', 'refs', 'fitted', 'row', 'location', 'bag', 'box', 'place', 'supplier'] as const;
+type AnswerField = (typeof FIELDS)[number] | FactField;
 
 /**
- * A row as it stands once a person has answered for it, one answer after the other: what was told wins over what was read, and no
- * doubt remains on its field. An answer that can't be read is refused, by row and field. `{field: 'value', text: '4.7 µF'}`.
+ * A row as it stands once a person has answered for it: what was told wins over what was read, and no doubt remains on its field.
+ * An answer that can't be read is refused, by row and field. `{field: 'value', text: '4.7 µF'}`; null: right as it was read.
  */
-export function answered(row: ReadRow, answers: readonly RowAnswer[]): Outcome<ReadRow> {
+export function answered(row: ReadRow, answers: readonly RowAnswer[], cells?: readonly RoleCell[]): Outcome<ReadRow> {
   let told = row;
-  for (const answer of answers) {
-    const next = answerOne(told, answer);
+  // what was told of the part as a whole has no cells
+  const read = answers.some(({ field, text }) => field === 'part' && text !== null) ? undefined : cells;
+  for (const answer of inOrder(answers)) {
+    const next = answerOne(told, answer, read);
     if (!next.ok) return next;
     told = next.value;
   }
   return done(told);
 }
 
-function isField(field: string): field is AnswerField {
-  return (ANSWER_FIELDS as readonly string[]).includes(field);
+/** What others are read by comes first; what was said of the part before it was told anew, as a whole or by its kind, is void. */
+function inOrder(answers: readonly RowAnswer[]): RowAnswer[] {
+  const last = (field: string): number => answers.findLastIndex((one) => one.field === field && one.text !== null);
+  const [part, kind] = [last('part'), last('kind')];
+  const holds = ({ field, text }: RowAnswer, at: number): boolean => {
+    if (!isPartField(field)) return true;
+    return at >= part && (text !== null || at >= kind);
+  };
+  const rank = ({ field, text }: RowAnswer): number => {
+    const at = text === null ? -1 : FIRST.indexOf(field);
+    return at < 0 ? FIRST.length : at;
+  };
+  return answers.filter(holds).toSorted((a, b) => rank(a) - rank(b));
 }
 
-function answerOne(row: ReadRow, { field, text }: RowAnswer): Outcome<ReadRow> {
+const FIRST: readonly string[] = ['refs', 'part', 'kind'];
+
+function isField(field: string): field is AnswerField {
+  return (FIELDS as readonly string[]).includes(field) || isFactField(field);
+}
+
+function isPartField(field: string): boolean {
+  return field === 'part' || field === 'kind' || isFactField(field);
+}
+
+function answerOne(row: ReadRow, { field, text }: RowAnswer, cells: readonly RoleCell[] | undefined): Outcome<ReadRow> {
   if (!isField(field)) return cannot(row, field, text ?? '', 'field');
-  if (text === null) return done(settled(row, field));
+  if (text === null) return done(rightAsRead(row, field));
   const said = text.trim();
   if (said === '') return cannot(row, field, text, 'text');
-  if (field === 'part') return done(withPart(row, said));
-  if (field === 'kind') return withKind(row, said);
-  if (field === 'quantity') return withQuantity(row, said);
-  if (field === 'refs') return withRefs(row, said);
-  if (field === 'fitted') return withFitted(row, said);
-  if (field === 'row') return cannot(row, field, text, 'field');
-  if (field === 'location') return done(settled({ ...row, location: said, bag: said }, field));
-  if (field === 'bag' || field === 'box' || field === 'place' || field === 'supplier')
-    return done(settled({ ...row, [field]: said }, field));
-  return withFact(row, field, said);
+  switch (field) {
+    case 'quantity':
+      return withQuantity(row, said);
+    case 'refs':
+      return withRefs(row, said);
+    case 'fitted':
+      return withFitted(row, said);
+    case 'row':
+      return cannot(row, field, text, 'field');
+    case 'location':
+    case 'bag':
+      return withBag(row, field, said);
+    case 'box':
+    case 'place':
+    case 'supplier':
+      return done(settled({ ...row, [field]: said }, field));
+    default:
+      return withPart(row, field, said, cells);
+  }
 }
 
 function cannot(row: ReadRow, field: string, received: string, expected: string): Outcome<ReadRow> {
@@ -96,49 +93,36 @@ function cannot(row: ReadRow, field: string, received: string, expected: string)
 
 /** Without the doubts that the answer is about. */
 function settled(row: ReadRow, field: AnswerField): ReadRow {
-  const gone: ReadonlySet<DoubtField | 'part' | 'bag' | 'box' | 'place'> = new Set(
+  const gone: ReadonlySet<DoubtField | AnswerField> = new Set(
     field === 'value' || field === 'unit' ? ['value', 'unit'] : field === 'bag' ? ['location'] : [field],
   );
   const stays = row.doubts.filter((doubt) => !gone.has(doubt.field) && !(field === 'part' && isOfPart(doubt)));
   return { ...row, doubts: stays };
 }
 
-function withPart(row: ReadRow, said: string): ReadRow {
-  const { part, doubts } = readPart(said, { refs: row.refs });
-  const clear = settled(row, 'part');
-  return { ...clear, part: { ...part, text: said }, doubts: [...clear.doubts, ...doubts] };
+/** `about 50` that is right stays an estimate. */
+function rightAsRead(row: ReadRow, field: AnswerField): ReadRow {
+  const about =
+    field === 'quantity' && row.quantity === null ? row.doubts.find(({ code }) => code === 'quantity-estimate') : undefined;
+  const estimate = Number(about?.args['taken'] ?? Number.NaN);
+  return { ...settled(row, field), ...(Number.isSafeInteger(estimate) && { estimate }) };
 }
 
-/** Another kind reads the same text anew; what was read from cells of their own stays where the text does not say it. */
-function withKind(row: ReadRow, said: string): Outcome<ReadRow> {
-  const kind = kindSaid(said);
-  if (kind === null) return cannot(row, 'kind', said, 'kind');
-  const { part, doubts } = readPart(row.part.text, { refs: row.refs, kind });
-  const kept = Object.values(row.part.facts).filter(
-    (fact) => fact.key !== 'value' && fact.key !== 'doubted' && !part.facts[fact.key],
-  );
-  const clear = settled(row, 'kind');
-  const others = clear.doubts.filter((doubt) => !isOfPart(doubt));
-  const own = doubts.filter(({ field }) => field !== 'kind');
-  return done({ ...clear, part: { ...part, kind, facts: { ...part.facts, ...byKey(kept) } }, doubts: [...others, ...own] });
-}
-
-function kindSaid(said: string): Kind | null {
-  const word = said.toLowerCase().replaceAll(' ', '-');
-  return KINDS.find((kind) => kind === word || `${kind}s` === word) ?? null;
-}
-
+/** Whole pieces; on a line with refs it says how many a board takes, however many refs there are. */
 function withQuantity(row: ReadRow, said: string): Outcome<ReadRow> {
-  const figures = said.replaceAll(/[\s\u202f\u00a0]/g, '');
-  const quantity = Number(figures);
-  if (!/^\d{1,10}$/.test(figures) || !Number.isSafeInteger(quantity)) return cannot(row, 'quantity', said, 'plain-figures');
-  return done(settled({ ...row, quantity }, 'quantity'));
+  const { quantity, doubts } = readQuantity(said);
+  if (quantity === null || doubts.length > 0 || !Number.isSafeInteger(quantity))
+    return cannot(row, 'quantity', said, 'plain-figures');
+  const { estimate: _estimate, ...counted } = row;
+  return done(settled({ ...counted, quantity, ...(row.refs.length > 0 && { perBoard: quantity }) }, 'quantity'));
 }
 
 function withRefs(row: ReadRow, said: string): Outcome<ReadRow> {
-  const { refs, doubts, tooMany } = readRefs(said);
-  if (tooMany !== null || doubts.length > 0 || refs.length === 0) return cannot(row, 'refs', said, 'refs');
-  return done(settled({ ...row, refs }, 'refs'));
+  const { refs, rest, doubts, tooMany } = readRefs(said);
+  if (tooMany !== null || doubts.length > 0 || rest !== '' || refs.length === 0) return cannot(row, 'refs', said, 'refs');
+  const clear = settled({ ...row, refs }, 'refs');
+  const others = clear.doubts.filter(({ code }) => code !== 'quantity-not-refs');
+  return done({ ...clear, doubts: [...others, ...needDoubts(row.part, refs, row.quantity, row.fitted)] });
 }
 
 function withFitted(row: ReadRow, said: string): Outcome<ReadRow> {
@@ -147,17 +131,29 @@ function withFitted(row: ReadRow, said: string): Outcome<ReadRow> {
   return cannot(row, 'fitted', said, 'yes-or-no');
 }
 
-function withFact(row: ReadRow, field: AnswerField, said: string): Outcome<ReadRow> {
-  const of = PART_FIELDS[field];
-  if (!of) return cannot(row, field, said, 'field');
-  const read = readPart('', { refs: row.refs, kind: row.part.kind, fields: { [of.cell]: said } }).part;
-  const told = of.facts.flatMap((key) => read.facts[key] ?? []);
-  if (told.length === 0) return cannot(row, field, said, field);
-  const rest = Object.values(row.part.facts).filter(({ key }) => !of.facts.includes(key));
-  const part: Part = { ...row.part, facts: { ...byKey(rest), ...byKey(told.map((fact) => ({ ...fact, origin: 'stated' }))) } };
-  return done(settled({ ...row, part }, field));
+/** A number names the bag; other words say where it is. */
+function withBag(row: ReadRow, field: 'location' | 'bag', said: string): Outcome<ReadRow> {
+  if (field === 'bag' ? readBagNumber(said) === null : isNoBagNumber(said)) return cannot(row, field, said, 'bag-number');
+  return done(settled({ ...row, location: said, bag: said }, field));
 }
 
-function byKey(facts: readonly Fact[]): Part['facts'] {
-  return Object.fromEntries(facts.map((fact) => [fact.key, fact]));
+function withPart(
+  row: ReadRow,
+  field: 'part' | 'kind' | FactField,
+  said: string,
+  cells: readonly RoleCell[] | undefined,
+): Outcome<ReadRow> {
+  if (field === 'part') {
+    const { part, doubts } = toldPart(row, said);
+    const clear = settled(row, 'part');
+    return done({ ...clear, part, doubts: [...clear.doubts, ...doubts] });
+  }
+  if (field === 'kind') {
+    const read = toldKind(row, said, cells);
+    if (!read) return cannot(row, 'kind', said, 'kind');
+    const others = row.doubts.filter((doubt) => !isOfPart(doubt));
+    return done({ ...row, part: read.part, doubts: [...others, ...read.doubts] });
+  }
+  const part = toldFact(row, field, said);
+  return part ? done(settled({ ...row, part }, field)) : cannot(row, field, said, field);
 }

@@ -26,6 +26,10 @@ export interface ReadRow {
   /** how the bag itself was kept: only in lists that Bagatelle wrote */
   readonly kept?: Kept;
   readonly supplier: string | null;
+  /** about so many, where a person said that an estimate is right */
+  readonly estimate?: number;
+  /** pieces that a board takes, where a person said so: however many refs there are */
+  readonly perBoard?: number;
   readonly doubts: readonly Doubt[];
 }
 

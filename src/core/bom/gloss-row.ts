@@ -48,24 +48,53 @@ const FIELD_OF: Readonly<Partial<Record<ColumnRole, DoubtField>>> = {
   'not-fitted': 'fitted',
 };
 
-/** What is written in a row over how it was read, cell by cell; without cells of their own, the text of the part. */
-export function glossRow(row: ReadRow, cells: readonly RoleCell[] | undefined): CellGloss[] {
+/**
+ * What is written in a row over how it was read, cell by cell; the text of the part where it has no cells, or was told as a whole.
+ */
+export function glossRow(row: ReadRow, cells: readonly RoleCell[] | undefined, whole = false): CellGloss[] {
   const { part, doubts } = row;
-  if (!cells) return [{ of: 'part', pieces: glossPart(part.text, part, doubts) }];
-  const glosses = cells
-    .filter(({ column }) => !SILENT.has(column.role))
-    .map(({ column: { role }, text }): CellGloss => {
-      if (PART_ROLES.has(role)) return { of: 'part', pieces: cellPieces(row, role, text) };
-      const field = FIELD_OF[role];
-      return { of: 'row', role, typed: text, doubtful: field !== undefined && doubts.some((doubt) => doubt.field === field) };
-    });
-  const told = new Set(
-    glosses.flatMap((gloss) => (gloss.of === 'part' ? gloss.pieces.flatMap(({ facts }) => facts.map(({ key }) => key)) : [])),
+  const text: CellGloss = { of: 'part', pieces: glossPart(part.text, part, doubts) };
+  if (!cells) return [text];
+  const said = cells.filter(({ column }) => !SILENT.has(column.role));
+  const ofRow = (cell: RoleCell): boolean => !PART_ROLES.has(cell.column.role);
+  if (whole) return [text, ...said.filter(ofRow).map((cell) => rowCell(row, cell))];
+  const glosses = said.map((cell): CellGloss =>
+    ofRow(cell) ? rowCell(row, cell) : { of: 'part', pieces: cellPieces(row, cell.column.role, cell.text) },
   );
-  const untold = glossPart('', part, doubts).filter(
-    ({ how, facts }) => how === 'filled' && facts.some(({ key }) => !told.has(key)),
-  );
-  return untold.length > 0 ? [...glosses, { of: 'part', pieces: untold }] : glosses;
+  return [...kindOnce(glosses), ...unsaid(row, glosses)];
+}
+
+function rowCell({ doubts }: ReadRow, { column: { role }, text }: RoleCell): CellGloss {
+  const field = FIELD_OF[role];
+  const doubtful = field !== undefined && doubts.some((doubt) => doubt.field === field);
+  return { of: 'row', role, typed: text, doubtful };
+}
+
+const piecesOf = (glosses: readonly CellGloss[]): GlossPiece[] =>
+  glosses.flatMap((gloss) => (gloss.of === 'part' ? gloss.pieces : []));
+
+/** Each cell by itself says the kind; it stands once, with the word that names it, else with the value, else with what comes first. */
+function kindOnce(glosses: readonly CellGloss[]): CellGloss[] {
+  const telling = piecesOf(glosses).filter(({ kind }) => kind !== null);
+  const bare = ({ facts, words }: GlossPiece): boolean => facts.length === 0 && words.length === 0;
+  const one =
+    telling.find(bare) ?? telling.find(({ facts }) => facts.some(({ key }) => key === 'value')) ?? telling.find(Boolean);
+  const once = (piece: GlossPiece): GlossPiece => (piece === one || bare(piece) ? piece : { ...piece, kind: null });
+  return glosses.map((gloss) => (gloss.of === 'part' ? { ...gloss, pieces: gloss.pieces.map(once) } : gloss));
+}
+
+/** What the part has and no cell says, and doubts that are about no cell. */
+function unsaid({ part, doubts }: ReadRow, glosses: readonly CellGloss[]): CellGloss[] {
+  const pieces = piecesOf(glosses);
+  const said = new Set(pieces.flatMap(({ facts }) => facts.map(({ key }) => key)));
+  const variantSaid = pieces.some(({ words }) => words.length > 0);
+  const shown = new Set(pieces.map(({ doubt }) => doubt));
+  const silent = glossPart('', part, doubts).flatMap((piece): GlossPiece[] => {
+    if (piece.how === 'doubt') return piece.doubt?.field === 'kind' && !shown.has(piece.doubt) ? [piece] : [];
+    const facts = piece.facts.filter(({ key }) => !said.has(key) && !(key === 'variant' && variantSaid));
+    return facts.length > 0 ? [{ ...piece, facts }] : [];
+  });
+  return silent.length > 0 ? [{ of: 'part', pieces: silent }] : [];
 }
 
 /** The pieces of one cell; what only its column explains (`4.7` under `Capacitance (µF)`) was read all the same. */

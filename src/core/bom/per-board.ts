@@ -8,10 +8,11 @@ const HARDWARE: ReadonlySet<Kind> = new Set<Kind>(['screw', 'nut', 'washer', 'st
 const HARDWARE_REF = /^(?:H|HW|MP|MH|ME|W|SCR|SCREW|NUT|SPACER)\d*$/i;
 
 /**
- * Pieces of a line for one board: its refs, or its quantity where it has none. Of hardware one ref may stand for several pieces:
+ * Pieces of a line for one board: what a person said, else its refs, or its quantity where it has none. Of hardware one ref may stand for several pieces:
  * `H1`, quantity 4, screw M3 → 4; `C1`, quantity 4 → 1, and a doubt (`needDoubts`).
  */
-export function perBoardOf({ part, refs, quantity }: Pick<ReadRow, 'part' | 'refs' | 'quantity'>): number {
+export function perBoardOf({ part, refs, quantity, perBoard }: Pick<ReadRow, 'part' | 'refs' | 'quantity' | 'perBoard'>): number {
+  if (perBoard !== undefined) return perBoard;
   if (refs.length === 0) return Math.ceil(quantity ?? 1);
   return isHardware(part, refs) ? Math.max(refs.length, Math.ceil(quantity ?? 0)) : refs.length;
 }

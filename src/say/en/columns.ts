@@ -35,7 +35,7 @@ const ROLES: Readonly<Record<ColumnRole, string>> = {
   price: 'price',
   link: 'link',
   index: 'line number',
-  other: 'nothing for us',
+  other: 'leave out',
 };
 
 export function columnWord(role: ColumnRole): string {

@@ -19,6 +19,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
   'plain-figures': 'a whole number in plain figures',
   'near-now': 'an instant since 1970 and no later than a day from now',
   'row-of-file': 'a row of the file',
+  'bag-number': 'the number of a bag, whole and from 1',
   role: 'something that a column can hold',
   field: 'a field that can be answered in words',
   text: 'some text',
