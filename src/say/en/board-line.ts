@@ -19,7 +19,7 @@ export const BOARD_LINE = {
   takeInstead: (bag: number): string => `Take bag ${bag}`,
   takeAnyway: (bag: number): string => `Take bag ${bag} all the same`,
   otherBag: 'Other bag',
-  hideOthers: 'Keep this bag',
+  hideOthers: 'Not this bag',
   takeBack: 'Take the choice back',
   later: 'Fit later',
   again: 'Fit again',
