@@ -1,0 +1,86 @@
+import { useNavigate, useSearch } from '@tanstack/react-router';
+import { useState } from 'react';
+import type { KitTakeView, KitView } from '#api/kits.ts';
+import { sayAreIn, sayMade, sayMeanwhile, sayPickedNone, sayPickedSome } from '#say/en/kit-page.ts';
+import { useKitActs, type KitActs } from '../kit/kit-acts.ts';
+import { asPlanned, isOpen, pickedBy, pickOf, readSkipped, skipStop, toTake, writeSkipped, type Pick } from '../kit/walk.ts';
+import { standOf, type PhoneStand, type PhoneWords } from './phone.ts';
+
+export interface Phone extends PhoneStand {
+  readonly kit: KitView;
+  readonly words: PhoneWords;
+  readonly acts: KitActs;
+  /** another picked what stood here a moment ago */
+  readonly meanwhile: string | null;
+  readonly to: (words: PhoneWords) => void;
+  readonly planned: () => void;
+  readonly put: (quantity: number, short: boolean) => void;
+  readonly allOfBox: (takes: readonly KitTakeView[]) => void;
+  readonly skip: () => void;
+  readonly finish: (made: number) => void;
+}
+
+/** Picking at the boxes; the stop, what is skipped and what is open stand in the address. */
+export function usePhone(kit: KitView): Phone {
+  const words = useSearch({ from: '/kits/$build/pick' });
+  const navigate = useNavigate({ from: '/kits/$build/pick' });
+  const acts = useKitActs(kit.build.id);
+  const stand = standOf(kit.takes, words);
+  const { stop } = stand;
+  const meanwhile = useMeanwhile(kit, stop, acts);
+  const { skipped } = words;
+  const to = (next: PhoneWords): void =>
+    void navigate({ search: { ...(skipped && { skipped }), ...next }, replace: true, resetScroll: false });
+  const book = async (says: string, picks: readonly Pick[]): Promise<void> => {
+    if (acts.busy) return;
+    if (await acts.pick(says, picks)) to({});
+  };
+  return {
+    ...stand,
+    kit,
+    words,
+    acts,
+    meanwhile,
+    to,
+    planned: () => {
+      if (stop) void book(`${sayAreIn(toTake(stop), stop.cell)}.`, [asPlanned(stop)]);
+    },
+    put: (quantity, short) => {
+      if (!stop) return;
+      const says = quantity === 0 ? sayPickedNone(stop.bag) : `${sayAreIn(quantity, stop.cell)}.`;
+      void book(says, [pickOf(stop, quantity, short)]);
+    },
+    allOfBox: (takes) => {
+      const open = takes.filter(isOpen);
+      const pieces = open.reduce((sum, take) => sum + toTake(take), 0);
+      void book(sayPickedSome(pieces, open.length), open.map(asPlanned));
+    },
+    skip: () => {
+      if (stop) to({ skipped: writeSkipped(skipStop(readSkipped(skipped), stop)) });
+    },
+    finish: (made) => {
+      const on = async (): Promise<void> => {
+        if (await acts.finish(sayMade, made))
+          await navigate({ to: '/kits/$build/leftovers', params: { build: kit.build.id }, search: {} });
+      };
+      void on();
+    },
+  };
+}
+
+/** Says who picked the stop that stood here, where that was another. */
+function useMeanwhile(kit: KitView, stop: KitTakeView | null, acts: KitActs): string | null {
+  const [seen, setSeen] = useState<{ readonly now: string | null; readonly before: string | null }>({
+    now: stop?.id ?? null,
+    before: null,
+  });
+  const id = stop?.id ?? null;
+  if (seen.now !== id) setSeen({ now: id, before: seen.now });
+  if (acts.busy) return null;
+  const watched = [seen.before, id].flatMap((one) => kit.takes.filter((take) => take.id === one && !isOpen(take)));
+  for (const take of watched) {
+    const act = pickedBy(kit.acts, take, acts.mine);
+    if (act) return sayMeanwhile(take.bag, act.who);
+  }
+  return null;
+}

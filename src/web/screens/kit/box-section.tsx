@@ -1,0 +1,158 @@
+import type { BoxPicture } from '#api/bags.ts';
+import type { KitTakeView } from '#api/kits.ts';
+import { KIT, sayAllOfBox, sayBoxDone, sayBoxPicture, sayBoxToPick, saySpare } from '#say/en/kit-page.ts';
+import { PHONE } from '#say/en/kit-phone-page.ts';
+import { figures } from '#say/en/ui.ts';
+import type { ReactNode } from 'react';
+import { BagLink } from '../../ui/bag-link.tsx';
+import { Button } from '../../ui/button.tsx';
+import { Icon } from '../../ui/icon.tsx';
+import { Ring } from '../../ui/ring.tsx';
+import { Slots } from '../../ui/slots.tsx';
+import { Tag } from '../../ui/tag.tsx';
+import { isOpen, slotsOf, sparesIn, toTake, type BoxWalk } from './walk.ts';
+
+interface BoxSectionProps {
+  readonly walk: BoxWalk;
+  readonly picture: BoxPicture | undefined;
+  readonly chosen: KitTakeView | null;
+  readonly emptied: ReadonlySet<number>;
+  readonly canPick: boolean;
+  readonly busy: boolean;
+  readonly onChoose: (take: KitTakeView) => void;
+  readonly onAll: (walk: BoxWalk) => void;
+  /** what stands under the chosen row */
+  readonly panel: ReactNode;
+}
+
+/** The stops of one box; folded to its tags when it is done. */
+export function BoxSection({ walk, picture, chosen, emptied, canPick, busy, onChoose, onAll, panel }: BoxSectionProps) {
+  const { box, takes, open } = walk;
+  if (open.length === 0) return <DoneBox walk={walk} />;
+  const now = takes.some(({ id }) => id === chosen?.id);
+  const bags = [...new Set(open.map(({ bag }) => bag))];
+  return (
+    <section className={now ? 'bx now' : 'bx'}>
+      <header className="apart">
+        <h3>{KIT.box(box)}</h3>
+        <span className="two s">{sayBoxToPick(open.length)}</span>
+      </header>
+      {picture && (
+        <Slots
+          slots={slotsOf(picture, takes, now ? (chosen?.bag ?? null) : null)}
+          front={picture.bags[0] ? PHONE.front(picture.bags[0].bag) : ''}
+          back={picture.bags.at(-1) ? PHONE.back(picture.bags.at(-1)?.bag ?? 0) : ''}
+          says={sayBoxPicture(picture.name, bags)}
+          height="1.75rem"
+        />
+      )}
+      <table className="ledger tight route">
+        <caption className="vh">{KIT.caption(box)}</caption>
+        <thead className="vh">
+          <tr>
+            {Object.values(KIT.columns).map((name) => (
+              <th key={name} scope="col">
+                {name}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {takes.map((take) => (
+            <StopRow
+              key={take.id}
+              take={take}
+              on={take.id === chosen?.id}
+              empties={emptied.has(take.bag)}
+              canPick={canPick}
+              onChoose={onChoose}
+            />
+          ))}
+        </tbody>
+      </table>
+      {now && panel}
+      {canPick && open.length > 1 && (
+        <p>
+          <Button disabled={busy} onClick={() => onAll(walk)}>
+            {sayAllOfBox(open.length, box)}
+          </Button>
+        </p>
+      )}
+    </section>
+  );
+}
+
+function DoneBox({ walk: { box, takes } }: { readonly walk: BoxWalk }) {
+  const bags = [...new Set(takes.map(({ bag }) => bag))];
+  return (
+    <section className="bx done">
+      <header className="apart">
+        <h3>{KIT.box(box)}</h3>
+        <span className="done s line">
+          <Icon sign="tick" />
+          {sayBoxDone(takes.length)}
+        </span>
+      </header>
+      <p className="line donetags">
+        {bags.map((bag) => (
+          <Tag key={bag} bag={bag} size="sm" />
+        ))}
+      </p>
+    </section>
+  );
+}
+
+interface StopRowProps {
+  readonly take: KitTakeView;
+  readonly on: boolean;
+  readonly empties: boolean;
+  readonly canPick: boolean;
+  readonly onChoose: (take: KitTakeView) => void;
+}
+
+function StopRow({ take, on, empties, canPick, onChoose }: StopRowProps) {
+  const open = isOpen(take);
+  const [pieces, spare] = open ? [toTake(take), sparesIn(take)] : [take.picked, 0];
+  return (
+    <tr className={[on && 'on', !open && 'in'].filter(Boolean).join(' ') || undefined} aria-current={on ? 'step' : undefined}>
+      <td className="t">
+        <BagLink bag={take.bag} />
+      </td>
+      <td className="part">
+        {open && canPick ? (
+          <button type="button" className="pick" id={`stop-${take.id}`} onClick={() => onChoose(take)}>
+            {take.said.name}
+          </button>
+        ) : (
+          take.said.name
+        )}
+        <small>
+          {take.said.rest}
+          {take.place !== null && take.box === null ? `, ${take.place}` : ''}
+          {open && empties && <span className="warn"> {KIT.empties}</span>}
+        </small>
+      </td>
+      <td className="n t">
+        <b>{figures(pieces)}</b> {take.unit !== 'piece' && <span className="two s">{take.unit} </span>}
+        {spare > 0 && <span className="two s">{saySpare(spare)}</span>}
+      </td>
+      <td className="t">
+        <Ring cell={take.cell} />
+      </td>
+      <td className="t s state">
+        <StopState take={take} on={on} />
+      </td>
+    </tr>
+  );
+}
+
+function StopState({ take, on }: { readonly take: KitTakeView; readonly on: boolean }) {
+  if (isOpen(take)) return on ? <b>{KIT.next}</b> : <span className="vh">{KIT.toPick}</span>;
+  if (take.picked < take.planned) return <span className="warn">{KIT.short}</span>;
+  return (
+    <span className="done">
+      <Icon sign="tick" />
+      {KIT.in}
+    </span>
+  );
+}

@@ -1,0 +1,57 @@
+import { useNavigate, useSearch } from '@tanstack/react-router';
+import type { KitTakeView, KitView } from '#api/kits.ts';
+import { sayAreIn, sayPickedNone, sayPickedSome } from '#say/en/kit-page.ts';
+import { useKitActs, type KitActs } from './kit-acts.ts';
+import { asPlanned, comingStops, isOpen, namedStop, pickOf, stopAfter, stopName, toTake, type BoxWalk } from './walk.ts';
+
+export interface Picking {
+  readonly acts: KitActs;
+  /** the stop that is meant; null where all is done */
+  readonly chosen: KitTakeView | null;
+  readonly show: string | undefined;
+  readonly to: (take: KitTakeView | null, show?: string) => void;
+  readonly planned: () => void;
+  readonly put: (quantity: number, short: boolean) => void;
+  readonly all: (walk: BoxWalk) => void;
+  readonly skip: () => void;
+}
+
+/** Picking at the desk: the chosen stop stands in the address. */
+export function usePicking(kit: KitView): Picking {
+  const { take: name, show } = useSearch({ from: '/kits/$build' });
+  const navigate = useNavigate({ from: '/kits/$build' });
+  const acts = useKitActs(kit.build.id);
+  const named = namedStop(kit.takes, name);
+  const chosen = named && isOpen(named) ? named : (comingStops(kit.takes)[0] ?? null);
+  const to = (take: KitTakeView | null, shown?: string): void =>
+    void navigate({
+      search: { ...(take && { take: stopName(take) }), ...(shown && { show: shown }) },
+      replace: true,
+      resetScroll: false,
+    });
+  const after = async (booked: Promise<boolean>, take: KitTakeView): Promise<void> => {
+    if (await booked) to(stopAfter(kit.takes, take));
+  };
+  return {
+    acts,
+    chosen,
+    show,
+    to,
+    planned: () => {
+      if (chosen) void after(acts.pick(`${sayAreIn(toTake(chosen), chosen.cell)}.`, [asPlanned(chosen)]), chosen);
+    },
+    put: (quantity, short) => {
+      if (!chosen) return;
+      const says = quantity === 0 ? sayPickedNone(chosen.bag) : `${sayAreIn(quantity, chosen.cell)}.`;
+      void after(acts.pick(says, [pickOf(chosen, quantity, short)]), chosen);
+    },
+    all: ({ open }) => {
+      const last = open.at(-1);
+      const pieces = open.reduce((sum, take) => sum + toTake(take), 0);
+      if (last) void after(acts.pick(sayPickedSome(pieces, open.length), open.map(asPlanned)), last);
+    },
+    skip: () => {
+      if (chosen) to(stopAfter(kit.takes, chosen));
+    },
+  };
+}

@@ -1,0 +1,68 @@
+import type { KitTakeView } from '#api/kits.ts';
+import { sumOf } from '../../ui/sum-field.tsx';
+
+/** Texts typed, by take; a take that nobody typed at holds what is expected. */
+export type Typed = Readonly<Record<string, string>>;
+
+export interface Back {
+  readonly take: KitTakeView;
+  readonly text: string;
+  /** whole number from 0 to what is out; null where it is none */
+  readonly pieces: number | null;
+  readonly out: number;
+}
+
+const BY_CELL = (a: KitTakeView, b: KitTakeView): number => a.tray - b.tray || a.cell - b.cell || a.bag - b.bag;
+
+/** What may come back, in the order of the cells; only where something is out. */
+export function backsOf(takes: readonly KitTakeView[], typed: Typed, read: (text: string) => number | null = sumOf): Back[] {
+  return takes
+    .filter(({ picked, returned }) => picked > returned)
+    .toSorted(BY_CELL)
+    .map((take) => {
+      const text = typed[take.id] ?? String(take.expected);
+      const out = take.picked - take.returned;
+      const pieces = read(text);
+      return { take, text, out, pieces: pieces !== null && pieces <= out ? pieces : null };
+    });
+}
+
+export interface BackSum {
+  readonly pieces: number;
+  readonly bags: number;
+  /** every field holds a number that can be */
+  readonly sound: boolean;
+}
+
+export function sumOfBacks(backs: readonly Back[]): BackSum {
+  const some = backs.filter(({ pieces }) => pieces !== null && pieces > 0);
+  return {
+    pieces: some.reduce((sum, { pieces }) => sum + (pieces ?? 0), 0),
+    bags: new Set(some.map(({ take }) => take.bag)).size,
+    sound: backs.every(({ pieces }) => pieces !== null),
+  };
+}
+
+export const returnsOf = (backs: readonly Back[]): { take: string; quantity: number }[] =>
+  backs.flatMap(({ take, pieces }) => (pieces ? [{ take: take.id, quantity: pieces }] : []));
+
+const nameOf = (build: string): string => `bagatelle-leftovers-${build}`;
+
+/** What was typed for this kit and is not booked yet; what can't be read is nothing. */
+export function readTyped(storage: Pick<Storage, 'getItem'>, build: string): Typed {
+  const text = storage.getItem(nameOf(build));
+  if (text === null) return {};
+  try {
+    const kept: unknown = JSON.parse(text);
+    if (typeof kept !== 'object' || kept === null) return {};
+    return Object.fromEntries(Object.entries(kept).filter(([, value]) => typeof value === 'string'));
+  } catch (error) {
+    if (error instanceof SyntaxError) return {};
+    throw error;
+  }
+}
+
+export function keepTyped(storage: Pick<Storage, 'setItem' | 'removeItem'>, build: string, typed: Typed): void {
+  if (Object.keys(typed).length === 0) storage.removeItem(nameOf(build));
+  else storage.setItem(nameOf(build), JSON.stringify(typed));
+}
