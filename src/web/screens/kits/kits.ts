@@ -1,0 +1,35 @@
+import type { BuildView } from '#api/kits.ts';
+import type { Fits } from '../../ui/fit.tsx';
+
+export type KitGroup = 'open' | 'soldered' | 'closed';
+
+const GROUP: Readonly<Record<BuildView['state'], KitGroup>> = {
+  planned: 'open',
+  reserved: 'open',
+  picking: 'open',
+  built: 'soldered',
+  cancelled: 'closed',
+  undone: 'closed',
+};
+
+/** How far a kit is, as the shape of a fit. */
+export const STATE_FIT: Readonly<Record<BuildView['state'], Fits>> = {
+  planned: 'none',
+  reserved: 'serves',
+  picking: 'serves',
+  built: 'exact',
+  cancelled: 'none',
+  undone: 'none',
+};
+
+/** Kits by what they wait for; the lab gives the open ones by urgency and the others newest first. */
+export function kitGroups(builds: readonly BuildView[]): { readonly group: KitGroup; readonly builds: readonly BuildView[] }[] {
+  return (['open', 'soldered', 'closed'] as const)
+    .map((group) => ({ group, builds: builds.filter(({ state }) => GROUP[state] === group) }))
+    .filter((one) => one.builds.length > 0);
+}
+
+/** The kit that a person goes on with: one that is being picked, else the first that has its bags. */
+export function kitToCarryOn(builds: readonly BuildView[]): BuildView | null {
+  return builds.find(({ state }) => state === 'picking') ?? builds.find(({ state }) => state === 'reserved') ?? null;
+}
