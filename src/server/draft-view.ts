@@ -1,4 +1,4 @@
-import { type ShownDraft } from '#actions/show-draft.ts';
+import type { ShownDraft } from '#actions/show-draft.ts';
 import type { DraftColumn, DraftRow, DraftView } from '#api/drafts.ts';
 import type { ReadRow } from '#core/bom/bom.ts';
 import type { ColumnGuess, ColumnRole } from '#core/bom/columns.ts';
@@ -16,7 +16,13 @@ const SAMPLES = 6;
 /** A draft as it crosses the wire. */
 export function draftView(shown: ShownDraft): DraftView {
   const { draft, reading, bags, board, trouble } = shown;
-  const rows = reading.rows.map((row) => draftRow(shown, row));
+  const answers = Map.groupBy(draft.told.answers, ({ row }) => row);
+  const out = new Set(draft.told.out);
+  const rows = reading.rows.map((row) => ({
+    ...draftRow(shown, row),
+    out: out.has(row.row),
+    answers: (answers.get(row.row) ?? []).map((answer) => ({ ...answer })),
+  }));
   const planned = [...bags.values()];
   return {
     draft: draft.id,
@@ -27,7 +33,7 @@ export function draftView(shown: ShownDraft): DraftView {
     columns: draftColumns(shown),
     roles: shown.roles.map((role) => ({ role, word: columnWord(role) })),
     rows,
-    doubts: rows.reduce((sum, { out, doubts }) => (out ? sum : sum + doubts.length), 0),
+    doubts: rows.reduce((sum, row) => (row.out ? sum : sum + row.doubts.length), 0),
     box: draft.told.box,
     board: board?.board ?? null,
     revision: board?.revision ?? null,
@@ -50,7 +56,7 @@ function draftColumns({ reading: { columns, table }, evidence }: ShownDraft): Dr
   }));
 }
 
-function draftRow({ draft: { told }, glosses, bags }: ShownDraft, row: ReadRow): DraftRow {
+function draftRow({ glosses, bags }: ShownDraft, row: ReadRow): Omit<DraftRow, 'out' | 'answers'> {
   const { part, refs, quantity, fitted, doubts } = row;
   const bag = bags.get(row.row);
   return {
@@ -65,9 +71,7 @@ function draftRow({ draft: { told }, glosses, bags }: ShownDraft, row: ReadRow):
     bag: bag?.number ?? null,
     box: bag ? bag.box : (row.box ?? null),
     place: bag ? bag.place : (row.place ?? null),
-    out: told.out.includes(row.row),
     part: part.kind !== 'not-a-part' || row.kept !== undefined,
     doubts: doubts.map((doubt) => ({ field: doubt.field, ...doubtText(doubt), answers: offeredAnswers(doubt, row) })),
-    answers: told.answers.filter((answer) => answer.row === row.row).map((answer) => ({ ...answer })),
   };
 }

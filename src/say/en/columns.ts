@@ -45,7 +45,8 @@ export function columnWord(role: ColumnRole): string {
 /** How sure the reading of a column is, by where its evidence comes from. */
 export function columnSure({ role, evidence, confidence }: ColumnGuess): 'sure' | 'likely' | 'check' | 'told' | 'kept' {
   if (evidence === 'told') return 'told';
-  if (role === 'other' || role === 'note' || role === 'index' || role === 'link' || role === 'price') return 'kept';
+  if (role === 'note' || role === 'supplier') return 'kept';
+  if (role === 'other') return 'likely';
   if (evidence === 'header-and-cells' || (evidence === 'header' && confidence >= 0.8)) return 'sure';
   return evidence === 'cells' && confidence < 0.6 ? 'check' : 'likely';
 }
@@ -60,7 +61,7 @@ export function sayColumn(column: ColumnGuess, { said, fit }: CellEvidence): str
         ? counted(said, 'cell says something', 'cells say something')
         : fitText(role, said, fit);
   if (evidence === 'told') return `you said so; ${cells}`;
-  if (role === 'other') return said === 0 ? 'its cells are empty' : `nothing in it is needed; ${cells}`;
+  if (role === 'other') return said === 0 ? 'its cells are empty' : `nothing says what it holds, so it is left out; ${cells}`;
   if (evidence === 'cells' || header === '') return `by its cells alone: ${cells}`;
   return `${evidence === 'header-part' ? 'a word of its head says so' : 'its head says so'}; ${cells}`;
 }
