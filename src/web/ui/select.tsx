@@ -14,10 +14,8 @@ export function Select({ label, options, value, onChange, help, hideLabel = fals
   const id = useId();
   return (
     <div className="field">
-      <label htmlFor={id} className={hideLabel ? 'vh' : undefined}>
-        {label}
-      </label>
-      <select id={id} value={value} onChange={(event) => onChange(event.target.value)}>
+      {!hideLabel && <label htmlFor={id}>{label}</label>}
+      <select id={id} aria-label={hideLabel ? label : undefined} value={value} onChange={(event) => onChange(event.target.value)}>
         {options.map((option) => (
           <option key={option.value} value={option.value}>
             {option.says}

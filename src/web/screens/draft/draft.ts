@@ -47,9 +47,9 @@ export function afterAnswer(rows: readonly DraftRow[], row: number): number | nu
   return here && here.doubts.length > 1 ? row : nextDoubt(rows, row);
 }
 
-/** Nothing at all was made of it. */
+/** What it is was not understood: a doubt may be about less. */
 export const notRead = (row: DraftRow): boolean =>
-  row.gloss.length > 0 && row.gloss.every(({ how }) => how === 'unread' || how === 'doubt');
+  row.gloss.some(({ how }) => how === 'unread') && row.doubts.some(({ field }) => field === 'kind');
 
 /** First lines of the file as they stand in it, at most `most`. */
 export function sampleRows({ columns }: Pick<DraftView, 'columns'>, most = 6): readonly (readonly string[])[] {
