@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import type { BagWithHistory, BoxesView } from '#api/bags.ts';
 import { BAG_DRAWER, sayAfter, sayLook, sayPlaceOf, sayStands, sayState } from '#say/en/bag-drawer.ts';
+import { sayBack, sayFront } from '#say/en/boxes-page.ts';
 import { sayAmount, sayEmptySince } from '#say/en/find-page.ts';
 import { sayDay } from '#say/en/when.ts';
 import { BagLink } from '../../ui/bag-link.tsx';
@@ -33,16 +34,14 @@ export function BagStands({
       {box && box.bags.length > 0 && (
         <Slots
           slots={slotsOf(box, bag.bag)}
-          front={endOf('front', box.bags[0]?.bag)}
-          back={endOf('back', box.bags.at(-1)?.bag)}
+          front={sayFront(box.bags[0]?.bag)}
+          back={sayBack(box.bags.at(-1)?.bag)}
           says={at ? sayLook(at.box, bag.bag, at) : sayPlaceOf(bag.box, bag.place)}
         />
       )}
     </section>
   );
 }
-
-const endOf = (end: 'front' | 'back', bag: number | undefined): string => (end === 'front' ? `front ${bag}` : `${bag} back`);
 
 /** How many there are, and for whom. */
 export function BagSums({ bag }: { readonly bag: BagWithHistory }) {

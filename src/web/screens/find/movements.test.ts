@@ -34,7 +34,7 @@ void test('the newest movement stands first and can be taken back', () => {
 
 void test('after an undo the key reaches no further back, but the row before it still offers it', () => {
   const moves = [
-    move(1, 'received', 10, 10),
+    move(1, 'counted', 10, 10),
     move(2, 'picked', -3, 7, { undoneBy: 'act-3' }),
     move(3, 'picked', 3, 10, { undoes: 'act-2' }),
   ];
@@ -43,7 +43,7 @@ void test('after an undo the key reaches no further back, but the row before it 
 });
 
 void test('what moved many bags at once is not taken back from one of them', () => {
-  for (const kind of ['imported', 'picked-for-build', 'leftovers-returned']) {
+  for (const kind of ['received', 'imported', 'picked-for-build', 'leftovers-returned']) {
     assert.equal(newestUndoable([move(1, 'received', 10, 10), move(2, kind, -3, 7)]), null);
     assert.equal(latestUndoable([move(2, kind, -3, 7)]), null);
   }

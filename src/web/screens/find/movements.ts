@@ -1,9 +1,7 @@
 import type { BagMovement } from '#api/bags.ts';
 
-/** Acts that belong to one bag; what moved many (a list, a kit) is taken back where all of it is in sight. */
-const OF_ONE_BAG: ReadonlySet<string> = new Set(['picked', 'returned', 'counted', 'received']);
-
-export type UndoableMove = BagMovement;
+/** Acts that belong to one bag; what may have moved many (a list, a kit, a delivery) is taken back where all of it is in sight. */
+const OF_ONE_BAG: ReadonlySet<string> = new Set(['picked', 'returned', 'counted']);
 
 /** Newest first, as a person looks back. */
 export const newestFirst = (movements: readonly BagMovement[]): BagMovement[] => movements.toSorted((a, b) => b.seq - a.seq);
