@@ -121,6 +121,8 @@ export const BuildView = z
     takes: z.int(),
     open: z.int(),
     short: z.int(),
+    left: z.int().openapi({ description: 'of a soldered build: pieces that should lie in its trays still' }),
+    returned: z.int().openapi({ description: 'pieces that came back from its trays' }),
   })
   .openapi('Build');
 

@@ -24,6 +24,10 @@ export interface BuildSummary {
   readonly open: number;
   /** pieces that its lines lacked when it was planned */
   readonly short: number;
+  /** of a soldered build: pieces that should lie in its trays still */
+  readonly left: number;
+  /** pieces that came back from its trays */
+  readonly returned: number;
 }
 
 /** One stop of the walk, with what became of it. */
@@ -152,12 +156,12 @@ async function summaries(tx: Tx, id: string | null): Promise<BuildSummary[]> {
   const takeQuery = tx
     .selectFrom('kit_take')
     .innerJoin('build_line', 'build_line.id', 'kit_take.build_line')
-    .select(['build_line.build', 'kit_take.state']);
+    .select(['build_line.build', 'kit_take.build_line', 'kit_take.state', 'kit_take.picked', 'kit_take.returned']);
   const takes = grouped(
     await (id === null ? takeQuery : takeQuery.where('build_line.build', '=', id)).execute(),
     (take) => take.build,
   );
-  const lineQuery = tx.selectFrom('build_line').select(['build', 'short']);
+  const lineQuery = tx.selectFrom('build_line').select(['id', 'build', 'need', 'short']);
   const lines = grouped(await (id === null ? lineQuery : lineQuery.where('build', '=', id)).execute(), (line) => line.build);
   return rows.map((row) => ({
     id: row.id,
@@ -175,5 +179,20 @@ async function summaries(tx: Tx, id: string | null): Promise<BuildSummary[]> {
     takes: takes.get(row.id)?.length ?? 0,
     open: (takes.get(row.id) ?? []).filter((take) => take.state === 'open').length,
     short: (lines.get(row.id) ?? []).reduce((sum, line) => sum + line.short, 0),
+    left: leftOf(row, lines.get(row.id) ?? [], takes.get(row.id) ?? []),
+    returned: (takes.get(row.id) ?? []).reduce((sum, take) => sum + take.returned, 0),
   }));
+}
+
+/** Pieces that should lie in the trays of a soldered build still: picked, less what its boards use and what came back. */
+function leftOf(
+  { state, boards, made }: { readonly state: string; readonly boards: number; readonly made: number | null },
+  lines: readonly { readonly id: string; readonly need: number }[],
+  takes: readonly { readonly build_line: string; readonly picked: number; readonly returned: number }[],
+): number {
+  if (state !== 'built') return 0;
+  const out = new Map<string, number>();
+  for (const take of takes) out.set(take.build_line, (out.get(take.build_line) ?? 0) + take.picked - take.returned);
+  const used = (need: number): number => (boards ? Math.ceil((need / boards) * (made ?? boards)) : 0);
+  return lines.reduce((sum, { id, need }) => sum + Math.max(0, (out.get(id) ?? 0) - used(need)), 0);
 }

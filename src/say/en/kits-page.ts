@@ -9,8 +9,8 @@ export const KITS_PAGE = {
   boards: 'Go to Boards',
   plan: 'Plan a kit',
   carryOn: (name: string) => `Carry on with ${name}`,
-  groups: { open: 'Open', soldered: 'Soldered', closed: 'Given up' },
-  groupWhy: { open: 'the most urgent first', soldered: 'the newest first', closed: '' },
+  groups: { open: 'Open', leftovers: 'Soldered, leftovers not yet taken back', soldered: 'Soldered', closed: 'Given up' },
+  groupWhy: { open: 'the most urgent first', leftovers: '', soldered: 'the newest first', closed: '' },
   columns: { kit: 'Kit', board: 'Boards', state: 'State', since: 'Since', know: 'What to know', cells: 'Picked' },
   states: {
     planned: 'planned',
@@ -53,6 +53,8 @@ export function sayMadeOf(made: number | null, boards: number): string {
 
 /** `29 of 31` */
 export const sayPicked = (picked: number, all: number): string => (all === 0 ? '' : `${figures(picked)} of ${figures(all)}`);
+export const sayLeft = (left: number): string => `${counted(left, 'piece lies', 'pieces lie')} in its cells`;
+export const sayBack = (returned: number): string => (returned === 0 ? '' : `${counted(returned, 'piece', 'pieces')} came back`);
 export const sayShortPieces = (short: number): string => (short === 0 ? '' : `${counted(short, 'piece', 'pieces')} short`);
 export const saySheetTitle = (name: string, boards: number): string => `${name}: ${counted(boards, 'board', 'boards')}`;
 export const sayTrayOf = (tray: number, trays: number): string => (trays === 1 ? 'Tray' : `Tray ${tray} of ${trays}`);

@@ -1,7 +1,7 @@
 import { Link, useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { BuildView } from '#api/kits.ts';
-import { KITS_PAGE, sayKits, sayMadeOf, sayPicked, sayShortPieces } from '#say/en/kits-page.ts';
+import { KITS_PAGE, sayBack, sayKits, sayLeft, sayMadeOf, sayPicked, sayShortPieces } from '#say/en/kits-page.ts';
 import { sayDay } from '#say/en/when.ts';
 import { useKits } from '../../lab/answers.ts';
 import { Answer } from '../../ui/answer.tsx';
@@ -10,7 +10,7 @@ import { useKeys } from '../../ui/keys.ts';
 import { useNow } from '../../ui/now.ts';
 import { Rail } from '../../ui/rail.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
-import { kitGroups, kitToCarryOn, STATE_FIT } from './kits.ts';
+import { hasLeftovers, kitGroups, kitToCarryOn, STATE_FIT } from './kits.ts';
 import './kits.css';
 
 /** The kits: those that are open, those that are soldered, those that were given up. */
@@ -138,11 +138,15 @@ function Known({ build }: { readonly build: BuildView }) {
     build.state === 'cancelled' || build.state === 'built' ? '' : sayShortPieces(build.short),
     build.due === null || build.state === 'built' || build.state === 'cancelled' ? '' : KITS_PAGE.due(build.due),
   ].filter(Boolean);
-  if (build.state === 'built')
+  if (hasLeftovers(build))
     return (
-      <Link to="/kits/$build/leftovers" params={{ build: build.id }}>
-        {KITS_PAGE.leftovers}
-      </Link>
+      <>
+        {sayLeft(build.left)}:{' '}
+        <Link to="/kits/$build/leftovers" params={{ build: build.id }}>
+          {KITS_PAGE.leftovers}
+        </Link>
+      </>
     );
+  if (build.state === 'built') return sayBack(build.returned);
   return said.join('; ');
 }

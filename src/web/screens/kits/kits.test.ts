@@ -19,6 +19,8 @@ const build = (id: string, state: BuildView['state']): BuildView => ({
   takes: 4,
   open: 4,
   short: 0,
+  left: 0,
+  returned: 0,
 });
 
 void test('kits stand by what they wait for, and a group without kits is left out', () => {
@@ -28,6 +30,18 @@ void test('kits stand by what they wait for, and a group without kits is left ou
     [
       ['open', ['a', 'c']],
       ['soldered', ['b']],
+    ],
+  );
+});
+
+void test('a soldered kit waits for its leftovers until some came back', () => {
+  const soldered = build('a', 'built');
+  const groups = kitGroups([soldered, { ...soldered, id: 'b', left: 6 }, { ...soldered, id: 'c', left: 2, returned: 4 }]);
+  assert.deepEqual(
+    groups.map(({ group, builds }) => [group, builds.map(({ id }) => id)]),
+    [
+      ['leftovers', ['b']],
+      ['soldered', ['a', 'c']],
     ],
   );
 });

@@ -1,7 +1,7 @@
 import type { BuildView } from '#api/kits.ts';
 import type { Fits } from '../../ui/fit.tsx';
 
-export type KitGroup = 'open' | 'soldered' | 'closed';
+export type KitGroup = 'open' | 'leftovers' | 'soldered' | 'closed';
 
 const GROUP: Readonly<Record<BuildView['state'], KitGroup>> = {
   planned: 'open',
@@ -22,10 +22,15 @@ export const STATE_FIT: Readonly<Record<BuildView['state'], Fits>> = {
   undone: 'none',
 };
 
+/** A soldered kit whose leftovers nobody took back yet; what was spoiled never comes back, so one return is enough. */
+export const hasLeftovers = ({ state, left, returned }: BuildView): boolean => state === 'built' && left > 0 && returned === 0;
+
+const groupOf = (build: BuildView): KitGroup => (hasLeftovers(build) ? 'leftovers' : GROUP[build.state]);
+
 /** Kits by what they wait for; the lab gives the open ones by urgency and the others newest first. */
 export function kitGroups(builds: readonly BuildView[]): { readonly group: KitGroup; readonly builds: readonly BuildView[] }[] {
-  return (['open', 'soldered', 'closed'] as const)
-    .map((group) => ({ group, builds: builds.filter(({ state }) => GROUP[state] === group) }))
+  return (['open', 'leftovers', 'soldered', 'closed'] as const)
+    .map((group) => ({ group, builds: builds.filter((build) => groupOf(build) === group) }))
     .filter((one) => one.builds.length > 0);
 }
 
