@@ -3,6 +3,7 @@ import { bagPageSuite } from './store/bag-page.ts';
 import { buildingSuite } from './store/building.ts';
 import { clearingSuite } from './store/clearing.ts';
 import { decidingSuite } from './store/deciding.ts';
+import { draftingSuite } from './store/drafting.ts';
 import { importingSuite } from './store/importing.ts';
 import { keepingSuite } from './store/keeping.ts';
 import type { Store } from './store/lab.ts';
@@ -23,6 +24,7 @@ export function storeSuite(store: Store): void {
   keepingSuite(store);
   clearingSuite(store);
   importingSuite(store);
+  draftingSuite(store);
   buildingSuite(store);
   decidingSuite(store);
   laterSuite(store);

@@ -86,3 +86,57 @@ void test('a BOM becomes a board by the name of its file, then its next revision
   await bodyOf(ask('DELETE', `/api/drafts/${next.draft}`));
   assert.equal((await ask('DELETE', `/api/drafts/${next.draft}`)).status, 404);
 });
+
+void test('columns that are told are read anew, a clash of numbers is said with its rows, and doubts have answers', async () => {
+  const text = 'Bag,What,Pcs,Where\n21,4k7 1% 0805 resistor,40,shelf\n21,"47K 50V X7R 0805 capacitor",7,box\n';
+  const brought = await bring('two.csv', 'list', text);
+  assert.match(brought.trouble ?? '', /21.*row 3/);
+  const [first] = brought.columns;
+  assert.deepEqual([first?.header, first?.samples], ['Bag', ['21', '21']]);
+  const told = await tell(brought.draft, { columns: { 1: 'other' } });
+  assert.deepEqual([told.columns[0]?.role, told.columns[0]?.sure, told.trouble, told.bags], ['other', 'told', null, 2]);
+  assert.ok(told.roles.some(({ role, word }) => role === 'partNumber' && word === 'part number'));
+  const gloss = rowOf(told, 2).gloss.map(({ typed, means }) => [typed, means.replaceAll('\u202f', ' ')]);
+  assert.deepEqual(gloss, [
+    ['4k7', '4.7 kΩ'],
+    ['1%', '±1 %'],
+    ['0805', 'package 0805'],
+    ['resistor', 'resistor'],
+    ['40', '40 pieces'],
+    ['shelf', rowOf(told, 2).gloss.at(-1)?.means],
+  ]);
+  const refused = await ask('PATCH', `/api/drafts/${brought.draft}`, { answers: [{ row: 2, field: 'quantity', text: 'few' }] });
+  assert.equal(refused.status, 422);
+  assert.match(String(refused.body['detail']), /quantity must be a whole number in plain figures, not 'few' \(row 2\)/);
+  const gone = await tell(brought.draft, { out: [{ row: 3, out: true }] });
+  assert.deepEqual([gone.bags, gone.pieces], [1, 40]);
+});
+
+void test('each likely answer that is offered can be given, and settles its doubt', async () => {
+  const brought = await bring('doubts.csv', 'bom', BOM);
+  let offered = 0;
+  for (const { row, doubts } of brought.rows)
+    for (const { field, answers } of doubts)
+      for (const { text } of answers) {
+        offered += 1;
+        const told = await tell(brought.draft, { answers: [{ row, field, text }] });
+        assert.ok(!rowOf(told, row).doubts.some((doubt) => doubt.field === field), `${field} ${text}`);
+        await tell(brought.draft, { forget: [{ row, field }] });
+      }
+  assert.ok(offered >= 5, String(offered));
+  assert.deepEqual((await shown(brought.draft)).rows, brought.rows, 'what is forgotten is asked again');
+});
+
+void test('another page can neither change nor throw away a draft', async () => {
+  const { draft } = await bring('mine.csv', 'list', 'Bag,What,Pcs\n31,4k7 1% 0805 resistor,40\n');
+  for (const method of ['PATCH', 'DELETE']) {
+    const answer = await fetch(`${http.url}/api/drafts/${draft}`, {
+      method,
+      headers: { 'content-type': 'application/json', origin: 'http://elsewhere.example' },
+      body: '{}',
+    });
+    assert.equal(answer.status, 403);
+  }
+  assert.equal((await http.get(`/api/drafts/${draft}`)).status, 200);
+  assert.equal((await http.upload('/api/drafts?name=x.csv&is=list', 'hello')).status, 422);
+});
