@@ -112,12 +112,9 @@ function PickLink({ line, on }: { readonly line: BoardLine; readonly on: boolean
       preload={false}
       className="pick"
       data-row={line.row}
+      aria-label={`${refs === '' ? BOARD_PAGE.noRefs : refs}, ${BOARD_PAGE.fold.line} ${line.row}`}
     >
       {refs === '' ? <span className="two">{BOARD_PAGE.noRefs}</span> : refs}
-      <span className="vh">
-        {', '}
-        {BOARD_PAGE.fold.line} {line.row}
-      </span>
     </Link>
   );
 }
