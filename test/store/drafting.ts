@@ -77,7 +77,7 @@ export function draftingSuite(store: Store): void {
     const input = { id: randomUUID(), draft: id };
     const [kept, repeat] = await Promise.all([keepDraft(lab, CLOCK, WHO, input), keepDraft(lab, CLOCK, WHO, input)]);
     assert.ok(kept.ok && repeat.ok);
-    assert.deepEqual([kept.value.repeat, repeat.value.repeat].toSorted(), [false, true]);
+    assert.equal(Number(kept.value.repeat) + Number(repeat.value.repeat), 1, 'one of them did it');
     assert.deepEqual(
       [await heldIn(lab, 12), await heldIn(lab, 13)],
       [
