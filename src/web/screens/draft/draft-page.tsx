@@ -15,7 +15,7 @@ import { usePageDrop } from '../../ui/page-drop.ts';
 import { PickFile } from '../../ui/pick-file.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
 import { Columns } from './columns.tsx';
-import { afterAnswer, groupOf, nextDoubt } from './draft.ts';
+import { afterAnswer, asTold, groupOf, nextDoubt } from './draft.ts';
 import { KeptView, type Kept } from './kept.tsx';
 import { Rows } from './rows.tsx';
 import { Side } from './side.tsx';
@@ -65,13 +65,14 @@ interface ReadProps {
   readonly keep: Act<object, Kept>;
 }
 
-function DraftRead({ draft, keep }: ReadProps) {
+function DraftRead({ draft: kept, keep }: ReadProps) {
   const search = useSearch({ from: '/drafts/$draft' });
   const navigate = useNavigate({ from: '/drafts/$draft' });
-  const told = useTelling(draft.draft);
-  const another = useBring(draft.is);
+  const told = useTelling(kept.draft);
+  const another = useBring(kept.is);
   usePageDrop(another.bring);
   const [saying, setSaying] = useState<{ readonly row: number; readonly field: string } | null>(null);
+  const draft: DraftView = { ...kept, rows: asTold(kept.rows, told.held, saying) };
   const on = wholeWord(search.row);
   const show = wholeWord(search.show);
   const go = (row: number | null, rows: number | null): void => {
@@ -81,22 +82,25 @@ function DraftRead({ draft, keep }: ReadProps) {
   const look = (row: number | null): void => go(row, show);
   const answer = async (row: number, field: string, text: string | null): Promise<boolean> => {
     const next = afterAnswer(draft.rows, row);
+    const typed = saying?.row === row && saying.field === field;
+    if (!typed) look(next);
     const done = await told.tell({ answers: [{ row, field, text }] });
-    if (done) {
+    if (done && typed) {
       setSaying(null);
       look(next);
     }
     return done;
   };
   const leaveOut = (row: number, out: boolean): void => {
-    void told.tell({ out: [{ row, out }] }).then((done) => done && look(out ? nextDoubt(draft.rows, row) : row));
+    void told.tell({ out: [{ row, out }] });
+    look(out ? nextDoubt(draft.rows, row) : row);
   };
   const stopped = draft.trouble !== null || (draft.is === 'bom' && !draft.board) || told.trouble?.kind === 'away';
   const keepIt = async (): Promise<void> => {
-    if (stopped || keep.busy) return;
-    const kept = await keep.run({});
-    if (kept && 'board' in kept && draft.board)
-      void navigate({ to: '/boards/$board', params: { board: draft.board }, search: {} });
+    // what was typed last may still be on its way
+    if (stopped || keep.busy || !(await told.again())) return;
+    const became = await keep.run({});
+    if (became && 'board' in became) void navigate({ to: '/boards/$board', params: { board: became.board }, search: {} });
   };
   const chosen = draft.rows.find(({ row }) => row === on);
   const asks = chosen && groupOf(chosen) === 'doubts' ? chosen : null;
@@ -124,7 +128,7 @@ function DraftRead({ draft, keep }: ReadProps) {
           </Answer>
           <div className="stack notes">
             {draft.trouble !== null && <Note kind="stop" title={draft.trouble} />}
-            <TroubleNote trouble={told.trouble} again={told.again} />
+            <TroubleNote trouble={told.trouble} again={() => void told.again()} />
             <TroubleNote trouble={keep.trouble} again={() => void keep.again()} />
             <TroubleNote trouble={another.trouble} again={another.again} />
           </div>

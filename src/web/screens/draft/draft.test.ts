@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { DraftRow } from '#api/drafts.ts';
-import { afterAnswer, groupsOf, nextDoubt, numbersOf, sampleRows, shownOf } from './draft.ts';
+import { afterAnswer, asTold, groupsOf, nextDoubt, numbersOf, sampleRows, shownOf } from './draft.ts';
 
 const doubt = { field: 'value', why: 'w', settle: 's', answers: [] };
 const row = (number: number, changed: Partial<DraftRow> = {}): DraftRow => ({
@@ -77,4 +77,19 @@ void test('the first lines of the file are put together from their columns', () 
     ['R1', '4k7'],
     ['R2', ''],
   ]);
+});
+
+void test('rows stand as they were told before the draft holds it; one that is being typed stays until then', () => {
+  const rows = [row(2, { doubts: [doubt] }), row(3, { doubts: [doubt] }), row(4)];
+  const held = { answers: [{ row: 2, field: 'value', text: '4.7 nF' }], out: [{ row: 4, out: true }] };
+  assert.deepEqual(
+    asTold(rows, held, null).map((one) => [one.doubts.length, one.answers.length, one.out]),
+    [
+      [0, 1, false],
+      [1, 0, false],
+      [0, 0, true],
+    ],
+  );
+  assert.deepEqual(asTold(rows, held, { row: 2, field: 'value' })[0]?.doubts, [doubt]);
+  assert.equal(asTold(rows, { box: 'A' }, null), rows);
 });

@@ -1,4 +1,4 @@
-import type { DraftRow, DraftView } from '#api/drafts.ts';
+import type { DraftChange, DraftRow, DraftView } from '#api/drafts.ts';
 
 export type Group = 'doubts' | 'told' | 'clear' | 'none' | 'out';
 
@@ -45,6 +45,28 @@ export function nextDoubt(rows: readonly DraftRow[], after: number | null): numb
 export function afterAnswer(rows: readonly DraftRow[], row: number): number | null {
   const here = rows.find((one) => one.row === row);
   return here && here.doubts.length > 1 ? row : nextDoubt(rows, row);
+}
+
+/**
+ * Rows as they will stand once the draft holds what was said: a long list takes a while to be read again, and nobody should wait
+ * for that between two answers. A doubt that is being answered in words stays, with what is typed, until the draft holds it.
+ */
+export function asTold(
+  rows: DraftRow[],
+  held: DraftChange | null,
+  saying: { readonly row: number; readonly field: string } | null,
+): DraftRow[] {
+  if (!held?.answers && !held?.out) return rows;
+  const answers = Map.groupBy(held.answers ?? [], ({ row }) => row);
+  const outs = new Map((held.out ?? []).map(({ row, out }) => [row, out]));
+  return rows.map((row) => {
+    const given = (answers.get(row.row) ?? []).filter(({ field }) => saying?.row !== row.row || saying.field !== field);
+    const out = outs.get(row.row) ?? row.out;
+    if (given.length === 0 && out === row.out) return row;
+    const settled = new Set(given.map(({ field }) => field));
+    const doubts = row.doubts.filter(({ field }) => !settled.has(field));
+    return { ...row, out, doubts, answers: [...row.answers.filter(({ field }) => !settled.has(field)), ...given] };
+  });
 }
 
 /** What it is was not understood: a doubt may be about less. */

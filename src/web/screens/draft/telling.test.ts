@@ -30,14 +30,14 @@ void test('what could not be told goes with the next word, and nothing is told t
     got.push(change);
   });
   assert.equal(await telling.tell(answer(2, 'a')), false);
-  assert.equal(telling.snapshot().held, true);
+  assert.deepEqual(telling.snapshot().held, answer(2, 'a'));
   away = false;
   assert.equal(await telling.tell(answer(3, 'b')), true);
   assert.deepEqual(
     got.map(({ answers }) => answers?.map(({ row }) => row)),
     [[2, 3]],
   );
-  assert.deepEqual(telling.snapshot(), { sending: false, held: false, trouble: null });
+  assert.deepEqual(telling.snapshot(), { sending: false, held: null, trouble: null });
 });
 
 void test('what the lab refuses is said and not told again', async () => {

@@ -3,8 +3,8 @@ import { Unanswered, type Trouble } from '../../lab/ask.ts';
 
 interface State {
   readonly sending: boolean;
-  /** something was said that the draft does not hold yet */
-  readonly held: boolean;
+  /** what was said and is not in the draft yet */
+  readonly held: DraftChange | null;
   readonly trouble: Trouble | null;
 }
 
@@ -42,7 +42,7 @@ export function mergeChanges(first: DraftChange, then: DraftChange): DraftChange
 export class Telling {
   readonly #send: (change: DraftChange) => Promise<void>;
   #held: DraftChange | null = null;
-  #state: State = { sending: false, held: false, trouble: null };
+  #state: State = { sending: false, held: null, trouble: null };
   #told = new Set<() => void>();
   #run: Promise<boolean> | null = null;
 
@@ -60,6 +60,8 @@ export class Telling {
   /** True where the draft holds it now. */
   tell(change: DraftChange): Promise<boolean> {
     this.#held = this.#held ? mergeChanges(this.#held, change) : change;
+    const { held } = this.#state;
+    this.#set({ ...this.#state, held: held ? mergeChanges(held, change) : change });
     return this.again();
   }
 
@@ -75,17 +77,17 @@ export class Telling {
     while (this.#held) {
       const going = this.#held;
       this.#held = null;
-      this.#set({ sending: true, held: true, trouble: null });
+      this.#set({ sending: true, held: going, trouble: null });
       try {
         await this.#send(going);
       } catch (error) {
         if (!(error instanceof Unanswered)) throw error;
         if (error.trouble.kind === 'away') this.#held = this.#held ? mergeChanges(going, this.#held) : going;
-        this.#set({ sending: false, held: this.#held !== null, trouble: error.trouble });
+        this.#set({ sending: false, held: this.#held, trouble: error.trouble });
         return false;
       }
     }
-    this.#set({ sending: false, held: false, trouble: null });
+    this.#set({ sending: false, held: null, trouble: null });
     return true;
   }
 

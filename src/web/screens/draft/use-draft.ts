@@ -7,7 +7,10 @@ import { Telling } from './telling.ts';
 export interface Told {
   /** tells the draft; true where it holds it now */
   readonly tell: (change: DraftChange) => Promise<boolean>;
-  readonly again: () => void;
+  /** tells what is held; true where the draft holds all of it */
+  readonly again: () => Promise<boolean>;
+  /** what was said and is not in the draft yet */
+  readonly held: DraftChange | null;
   readonly busy: boolean;
   readonly trouble: Trouble | null;
 }
@@ -20,8 +23,8 @@ export function useTelling(draft: string): Told {
     setOf(draft);
     setTelling({ draft, telling: tellingOf(draft) });
   }
-  const { sending, trouble } = useSyncExternalStore(telling.subscribe, telling.snapshot);
-  return { tell: (change) => telling.tell(change), again: () => void telling.again(), busy: sending, trouble };
+  const { sending, held, trouble } = useSyncExternalStore(telling.subscribe, telling.snapshot);
+  return { tell: (change) => telling.tell(change), again: () => telling.again(), held, busy: sending, trouble };
 }
 
 function tellingOf(draft: string): Telling {
