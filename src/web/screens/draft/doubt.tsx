@@ -17,10 +17,12 @@ interface DoubtProps extends Answering {
   /** the field where it is said stands open */
   readonly saying: boolean;
   readonly onSay: (open: boolean) => void;
+  /** it is the last doubt of its row: the whole row can be left out there */
+  readonly last: boolean;
 }
 
 /** A doubt as a question: why, the likely answers, and a field for any other. */
-export function Doubt({ row, doubt, saying, onSay, answer }: DoubtProps) {
+export function Doubt({ row, doubt, saying, onSay, last, answer, leaveOut }: DoubtProps) {
   const id = useId();
   const { field, why, settle, answers } = doubt;
   return (
@@ -36,6 +38,11 @@ export function Doubt({ row, doubt, saying, onSay, answer }: DoubtProps) {
         ))}
         <Button onClick={() => void answer(row.row, field, null)}>{DRAFT.right}</Button>
         {!saying && <Button onClick={() => onSay(true)}>{DRAFT.say}</Button>}
+        {last && (
+          <Button look="quiet" onClick={() => leaveOut(row.row, true)}>
+            {DRAFT.leaveOut}
+          </Button>
+        )}
       </div>
       {saying && <SayForm help={settle} onSay={(text) => answer(row.row, field, text)} onClose={() => onSay(false)} />}
     </div>

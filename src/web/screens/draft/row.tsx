@@ -38,12 +38,13 @@ export function Row({ row, is, on, saying, onSay, ...answering }: RowProps) {
       <td data-as="folded">
         {row.gloss.length > 0 ? <Gloss pieces={row.gloss} /> : <p>{row.text}</p>}
         {group === 'doubts' &&
-          row.doubts.map((doubt) => (
+          row.doubts.map((doubt, at) => (
             <Doubt
               key={`${doubt.field} ${doubt.why}`}
               {...answering}
               row={row}
               doubt={doubt}
+              last={at === row.doubts.length - 1}
               saying={saying === doubt.field}
               onSay={(open) => onSay(row.row, open ? doubt.field : null)}
             />
@@ -70,11 +71,6 @@ function Said({ row, group, forget, leaveOut }: Answering & { readonly row: Draf
           </button>
         </p>
       ))}
-      {group === 'doubts' && (
-        <Button look="quiet" onClick={() => leaveOut(row.row, true)}>
-          {DRAFT.leaveOut}
-        </Button>
-      )}
       {group === 'out' && (
         <Button look="quiet" onClick={() => leaveOut(row.row, false)}>
           {DRAFT.takeIn}
