@@ -1,6 +1,14 @@
 /** What the page of a kit says, and what it shares with the phone at the boxes. */
 import { counted, figures } from './ui.ts';
 
+/** A cell as it is named; with its tray where the kit has several. */
+export interface CellName {
+  readonly cell: number;
+  readonly tray: number | null;
+}
+
+export const sayCell = ({ cell, tray }: CellName): string => (tray === null ? `cell ${cell}` : `cell ${cell} of tray ${tray}`);
+
 export const KIT = {
   reading: 'Reading the kit…',
   phone: 'Carry on with the phone',
@@ -34,7 +42,8 @@ export const KIT = {
   fewer: 'Fewer or more',
   fewerClose: 'As planned after all',
   skip: 'Skip for now',
-  howMany: (cell: number) => `How many went into cell ${cell}?`,
+  howMany: (where: CellName) => `How many went into ${sayCell(where)}?`,
+  ofTray: (tray: number) => `tray ${tray}`,
   howManyHelp: 'Piles add up: 20+18',
   inHand: 'I have them in my hand',
   inHandWhy: 'They are booked, and the bag goes on the count list.',
@@ -127,12 +136,12 @@ export const sayNeedAndSpare = (take: number, spare: number): string =>
 const are = (pieces: number): string => `${figures(pieces)} ${pieces === 1 ? 'is' : 'are'}`;
 
 /** `51 are in cell 1` */
-export const sayAreIn = (pieces: number, cell: number): string => `${are(pieces)} in cell ${cell}`;
+export const sayAreIn = (pieces: number, where: CellName): string => `${are(pieces)} in ${sayCell(where)}`;
 export const sayAllOfBox = (stops: number, box: string | null): string =>
   box === null ? `All ${figures(stops)} here as planned` : `All ${figures(stops)} of box ${box} as planned`;
-export const sayPutShort = (pieces: number, cell: number): string =>
-  pieces === 0 ? 'The bag gave nothing' : `${figures(pieces)} in cell ${cell}, the bag gave no more`;
-export const sayPutSome = (pieces: number, cell: number): string => `${figures(pieces)} in cell ${cell}, the rest later`;
+export const sayPutShort = (pieces: number, where: CellName): string =>
+  pieces === 0 ? 'The bag gave nothing' : `${figures(pieces)} in ${sayCell(where)}, the bag gave no more`;
+export const sayPutSome = (pieces: number, where: CellName): string => `${figures(pieces)} in ${sayCell(where)}, the rest later`;
 export const sayPickedSome = (pieces: number, stops: number): string =>
   `${figures(pieces)} went into ${counted(stops, 'cell', 'cells')}.`;
 export const sayPickedNone = (bag: number): string => `Bag ${bag} gave nothing.`;

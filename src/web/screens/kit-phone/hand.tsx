@@ -8,7 +8,7 @@ import { Field } from '../../ui/field.tsx';
 import { Icon } from '../../ui/icon.tsx';
 import { Note } from '../../ui/note.tsx';
 import { Tag } from '../../ui/tag.tsx';
-import { handAnswer, stopName, toTake, type HandAnswer } from '../kit/walk.ts';
+import { cellOf, handAnswer, stopName, toTake, type HandAnswer } from '../kit/walk.ts';
 import { handNumber } from './phone.ts';
 import type { Phone } from './use-phone.ts';
 
@@ -72,7 +72,7 @@ export function HandAnswerView({ hand, phone, stop, boxes }: HandAnswerProps) {
           <b>{PHONE.right(stop.bag)}</b>
         </div>
         <Button look="main" disabled={acts.busy} onClick={phone.planned}>
-          {sayAreIn(toTake(stop), stop.cell)}
+          {sayAreIn(toTake(stop), cellOf(kit.takes, stop))}
         </Button>
         <Button onClick={() => to({ take: stopName(stop) })}>{PHONE.closeHand}</Button>
       </>

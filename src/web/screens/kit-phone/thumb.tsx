@@ -6,7 +6,7 @@ import { Button } from '../../ui/button.tsx';
 import { Note } from '../../ui/note.tsx';
 import { FewerForm } from '../kit/fewer-form.tsx';
 import { KitTrouble } from '../kit/kit-latest.tsx';
-import { isOpen, lastPick, stopName, toTake } from '../kit/walk.ts';
+import { cellOf, isOpen, lastPick, stopName, toTake } from '../kit/walk.ts';
 import { HandAnswerView, HandForm } from './hand.tsx';
 import { handNumber } from './phone.ts';
 import type { Phone } from './use-phone.ts';
@@ -60,7 +60,7 @@ function Pressed({ phone, stop }: { readonly phone: Phone; readonly stop: KitTak
   return (
     <>
       <Button look="main" disabled={acts.busy} onClick={phone.planned}>
-        {sayAreIn(toTake(stop), stop.cell)}
+        {sayAreIn(toTake(stop), cellOf(kit.takes, stop))}
       </Button>
       {open.length > 1 && (
         <Button disabled={acts.busy} onClick={() => phone.allOfBox(open)}>
@@ -92,6 +92,7 @@ function Fewer({ phone, stop }: { readonly phone: Phone; readonly stop: KitTakeV
     <>
       <FewerForm
         take={stop}
+        where={cellOf(phone.kit.takes, stop)}
         busy={acts.busy || gone}
         onPut={phone.put}
         onClose={() => to(gone ? {} : { take: stopName(stop) })}

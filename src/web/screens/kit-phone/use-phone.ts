@@ -3,7 +3,18 @@ import { useState } from 'react';
 import type { KitTakeView, KitView } from '#api/kits.ts';
 import { sayAreIn, sayMade, sayMeanwhile, sayPickedNone, sayPickedSome } from '#say/en/kit-page.ts';
 import { useKitActs, type KitActs } from '../kit/kit-acts.ts';
-import { asPlanned, isOpen, pickedBy, pickOf, readSkipped, skipStop, toTake, writeSkipped, type Pick } from '../kit/walk.ts';
+import {
+  asPlanned,
+  cellOf,
+  isOpen,
+  pickedBy,
+  pickOf,
+  readSkipped,
+  skipStop,
+  toTake,
+  writeSkipped,
+  type Pick,
+} from '../kit/walk.ts';
 import { standOf, type PhoneStand, type PhoneWords } from './phone.ts';
 
 export interface Phone extends PhoneStand {
@@ -43,11 +54,11 @@ export function usePhone(kit: KitView): Phone {
     meanwhile,
     to,
     planned: () => {
-      if (stop) void book(`${sayAreIn(toTake(stop), stop.cell)}.`, [asPlanned(stop)]);
+      if (stop) void book(`${sayAreIn(toTake(stop), cellOf(kit.takes, stop))}.`, [asPlanned(stop)]);
     },
     put: (quantity, short) => {
       if (!stop) return;
-      const says = quantity === 0 ? sayPickedNone(stop.bag) : `${sayAreIn(quantity, stop.cell)}.`;
+      const says = quantity === 0 ? sayPickedNone(stop.bag) : `${sayAreIn(quantity, cellOf(kit.takes, stop))}.`;
       void book(says, [pickOf(stop, quantity, short)]);
     },
     allOfBox: (takes) => {

@@ -17,6 +17,7 @@ interface BoxSectionProps {
   readonly picture: BoxPicture | undefined;
   readonly chosen: KitTakeView | null;
   readonly emptied: ReadonlySet<number>;
+  readonly trays: number;
   readonly canPick: boolean;
   readonly busy: boolean;
   readonly onChoose: (take: KitTakeView) => void;
@@ -26,7 +27,7 @@ interface BoxSectionProps {
 }
 
 /** The stops of one box; folded to its tags when it is done. */
-export function BoxSection({ walk, picture, chosen, emptied, canPick, busy, onChoose, onAll, panel }: BoxSectionProps) {
+export function BoxSection({ walk, picture, chosen, emptied, trays, canPick, busy, onChoose, onAll, panel }: BoxSectionProps) {
   const { box, takes, open } = walk;
   if (open.length === 0) return <DoneBox walk={walk} />;
   const now = takes.some(({ id }) => id === chosen?.id);
@@ -64,6 +65,7 @@ export function BoxSection({ walk, picture, chosen, emptied, canPick, busy, onCh
               take={take}
               on={take.id === chosen?.id}
               empties={emptied.has(take.bag)}
+              tray={trays > 1}
               canPick={canPick}
               onChoose={onChoose}
             />
@@ -106,11 +108,13 @@ interface StopRowProps {
   readonly take: KitTakeView;
   readonly on: boolean;
   readonly empties: boolean;
+  /** there are several trays, so the cell says of which */
+  readonly tray: boolean;
   readonly canPick: boolean;
   readonly onChoose: (take: KitTakeView) => void;
 }
 
-function StopRow({ take, on, empties, canPick, onChoose }: StopRowProps) {
+function StopRow({ take, on, empties, tray, canPick, onChoose }: StopRowProps) {
   const open = isOpen(take);
   const [pieces, spare] = open ? [toTake(take), sparesIn(take)] : [take.picked, 0];
   return (
@@ -138,6 +142,7 @@ function StopRow({ take, on, empties, canPick, onChoose }: StopRowProps) {
       </td>
       <td className="t">
         <Ring cell={take.cell} />
+        {tray && <small>{KIT.ofTray(take.tray)}</small>}
       </td>
       <td className="t s state">
         <StopState take={take} on={on} />

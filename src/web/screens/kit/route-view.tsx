@@ -8,7 +8,7 @@ import { BoxSection } from './box-section.tsx';
 import { canPick } from './kit.ts';
 import { StopPanel } from './stop-panel.tsx';
 import type { Picking } from './use-picking.ts';
-import { boxWalks, emptiedBags, isOpen, stopAfter } from './walk.ts';
+import { boxWalks, cellOf, emptiedBags, isOpen, stopAfter } from './walk.ts';
 
 interface RouteViewProps {
   readonly kit: KitView;
@@ -26,6 +26,7 @@ export function RouteView({ kit, boxes, picking }: RouteViewProps) {
   const panel = goes && (
     <StopPanel
       take={chosen}
+      where={cellOf(kit.takes, chosen)}
       fewer={show === 'fewer'}
       busy={acts.busy}
       onPlanned={picking.planned}
@@ -48,6 +49,7 @@ export function RouteView({ kit, boxes, picking }: RouteViewProps) {
           chosen={picks ? chosen : null}
           emptied={emptied}
           canPick={picks}
+          trays={new Set(kit.takes.map(({ tray }) => tray)).size}
           busy={acts.busy}
           onChoose={(take) => to(take)}
           onAll={picking.all}

@@ -2,7 +2,7 @@ import { useNavigate, useSearch } from '@tanstack/react-router';
 import type { KitTakeView, KitView } from '#api/kits.ts';
 import { sayAreIn, sayPickedNone, sayPickedSome } from '#say/en/kit-page.ts';
 import { useKitActs, type KitActs } from './kit-acts.ts';
-import { asPlanned, comingStops, isOpen, namedStop, pickOf, stopAfter, stopName, toTake, type BoxWalk } from './walk.ts';
+import { asPlanned, cellOf, comingStops, isOpen, namedStop, pickOf, stopAfter, stopName, toTake, type BoxWalk } from './walk.ts';
 
 export interface Picking {
   readonly acts: KitActs;
@@ -38,11 +38,11 @@ export function usePicking(kit: KitView): Picking {
     show,
     to,
     planned: () => {
-      if (chosen) void after(acts.pick(`${sayAreIn(toTake(chosen), chosen.cell)}.`, [asPlanned(chosen)]), chosen);
+      if (chosen) void after(acts.pick(`${sayAreIn(toTake(chosen), cellOf(kit.takes, chosen))}.`, [asPlanned(chosen)]), chosen);
     },
     put: (quantity, short) => {
       if (!chosen) return;
-      const says = quantity === 0 ? sayPickedNone(chosen.bag) : `${sayAreIn(quantity, chosen.cell)}.`;
+      const says = quantity === 0 ? sayPickedNone(chosen.bag) : `${sayAreIn(quantity, cellOf(kit.takes, chosen))}.`;
       void after(acts.pick(says, [pickOf(chosen, quantity, short)]), chosen);
     },
     all: ({ open }) => {

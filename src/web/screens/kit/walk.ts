@@ -1,5 +1,6 @@
 import type { BoxPicture } from '#api/bags.ts';
 import type { KitAct, KitTakeView } from '#api/kits.ts';
+import type { CellName } from '#say/en/kit-page.ts';
 import { depthOf, type Depth } from '../../ui/depth.ts';
 import type { Slot } from '../../ui/slots.tsx';
 
@@ -17,6 +18,11 @@ export const toTake = (take: KitTakeView): number => Math.max(0, take.planned - 
 
 /** Of the pieces still to take, those above the count: spares are what is left out first. */
 export const sparesIn = (take: KitTakeView): number => Math.min(take.spare, toTake(take));
+
+/** The cell of a stop as a person names it: with its tray where there are several. */
+export function cellOf(takes: readonly KitTakeView[], { cell, tray }: KitTakeView): CellName {
+  return { cell, tray: takes.some((other) => other.tray !== tray) ? tray : null };
+}
 
 /** Name of a stop in an address: short, and the same for everybody. */
 export const stopName = (take: KitTakeView): string => take.id.slice(0, 8);
@@ -136,7 +142,10 @@ export function lastAct(acts: readonly KitAct[], ...kinds: readonly string[]): K
 
 /** Who picked this stop, where it was another than one of these acts. */
 export function pickedBy(acts: readonly KitAct[], take: KitTakeView, mine: ReadonlySet<string>): KitAct | null {
-  const act = acts.find((one) => one.kind === 'picked-for-build' && one.undoneBy === null && one.takes.includes(take.id)) ?? null;
+  const act =
+    acts.find(
+      (one) => one.kind === 'picked-for-build' && one.undoes === null && one.undoneBy === null && one.takes.includes(take.id),
+    ) ?? null;
   return act && !mine.has(act.act) ? act : null;
 }
 

@@ -1,5 +1,5 @@
 import type { KitTakeView } from '#api/kits.ts';
-import { sumOf } from '../../ui/sum-field.tsx';
+import { readSum } from '#core/quantity/sum.ts';
 
 /** Texts typed, by take; a take that nobody typed at holds what is expected. */
 export type Typed = Readonly<Record<string, string>>;
@@ -15,15 +15,15 @@ export interface Back {
 const BY_CELL = (a: KitTakeView, b: KitTakeView): number => a.tray - b.tray || a.cell - b.cell || a.bag - b.bag;
 
 /** What may come back, in the order of the cells; only where something is out. */
-export function backsOf(takes: readonly KitTakeView[], typed: Typed, read: (text: string) => number | null = sumOf): Back[] {
+export function backsOf(takes: readonly KitTakeView[], typed: Typed): Back[] {
   return takes
     .filter(({ picked, returned }) => picked > returned)
     .toSorted(BY_CELL)
     .map((take) => {
       const text = typed[take.id] ?? String(take.expected);
       const out = take.picked - take.returned;
-      const pieces = read(text);
-      return { take, text, out, pieces: pieces !== null && pieces <= out ? pieces : null };
+      const read = readSum(text);
+      return { take, text, out, pieces: read.kind === 'sum' && read.total <= out ? read.total : null };
     });
 }
 
