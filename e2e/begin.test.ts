@@ -75,6 +75,23 @@ if (browser) {
     await page.close();
   });
 
+  void test('the demo lab is opened by one press, and cleared again with its backup named', async () => {
+    const own = await openLab({ demo: false });
+    const page = await browser.newPage();
+    await page.goto(`${own.url}begin`);
+    await page.getByRole('button', { name: 'Open the demo lab' }).click();
+    await page.getByRole('heading', { name: 'Filling the demo lab…' }).waitFor();
+    await page.waitForURL(`${own.url}`, { timeout: 120_000 });
+    assert.ok((await bags(own)).length > 200);
+    await page.goto(`${own.url}begin`);
+    await page.getByRole('button', { name: 'Clear the demo lab' }).click();
+    await page.getByText(/All of it is kept in the backup \S+/).waitFor({ timeout: 60_000 });
+    await page.getByRole('heading', { name: 'How shall the lab begin?' }).waitFor();
+    assert.deepEqual(await bags(own), []);
+    await page.close();
+    await own.close();
+  });
+
   void test('what is said of a list while the lab is away is kept on the page and told when it is back', async () => {
     const page = await browser.newPage();
     await openDraft(page, lab, 'list', LIST);

@@ -15,11 +15,14 @@ export interface OpenLab {
 }
 
 /** A lab of its own in a temporary folder, served as a person would serve it. */
-export async function openLab({ demo }: { readonly demo: boolean }): Promise<OpenLab> {
+export async function openLab({ demo, lan = false }: { readonly demo: boolean; readonly lan?: boolean }): Promise<OpenLab> {
   const home = mkdtempSync(join(tmpdir(), 'bagatelle-e2e-'));
   const env = { ...process.env, BAGATELLE_HOME: home, DATABASE_URL: '' };
   if (demo) execFileSync(process.execPath, [MAIN, 'demo'], { env, stdio: 'ignore' });
-  const server = spawn(process.execPath, [MAIN, 'serve', '--port', '0'], { env, stdio: ['ignore', 'pipe', 'pipe'] });
+  const server = spawn(process.execPath, [MAIN, 'serve', '--port', '0', ...(lan ? ['--lan'] : [])], {
+    env,
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
   const url = await addressOf(server);
   return {
     url,
