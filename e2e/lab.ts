@@ -43,7 +43,7 @@ async function addressOf(server: ChildProcess): Promise<string> {
   for (const stream of [server.stdout, server.stderr]) {
     if (stream) createInterface({ input: stream }).on('line', (line) => said.push(line));
   }
-  for (let left = 100; left > 0; left--) {
+  for (let left = 600; left > 0; left--) {
     const address = /https?:\/\/\S+/.exec(said.join('\n'))?.[0];
     if (address) return address;
     await new Promise((wake) => setTimeout(wake, 100));
