@@ -31,7 +31,6 @@ export const BOXES_PAGE = {
   close: 'Close',
   columns: { bag: 'Bag', what: 'What it is', code: 'Part code', onHand: 'On hand' },
   places: 'Exhausted places',
-  nextFree: 'next number',
   nowhere: 'There is no such box.',
   keys: { row: 'box', open: 'what is in it' },
 } as const;
@@ -75,3 +74,6 @@ export const sayExhaustedPlaces = (bags: readonly number[]): string =>
   bags.length === 0
     ? 'No place in it is exhausted.'
     : `${counted(bags.length, 'place is', 'places are')} exhausted: the numbers stay with their parts.`;
+
+export const sayNext = (number: number): string => `next number ${number}`;
+export const sayShowAll = (more: number): string => `Show ${figures(more)} more`;

@@ -1,4 +1,5 @@
-import { BOXES_PAGE, sayBoxTitle, sayExhaustedPlaces, sayFill } from '#say/en/boxes-page.ts';
+import { useEffect, useRef, useState } from 'react';
+import { BOXES_PAGE, sayBoxTitle, sayExhaustedPlaces, sayFill, sayShowAll } from '#say/en/boxes-page.ts';
 import { useBags } from '../../lab/answers.ts';
 import { BagLink } from '../../ui/bag-link.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -6,21 +7,43 @@ import { Fit } from '../../ui/fit.tsx';
 import { Note } from '../../ui/note.tsx';
 import type { BoxSum } from './boxes.ts';
 
+/** So many rows are drawn at first; a list without boxes may have put thousands into one. */
+const SHOWN = 120;
+
 interface BoxDrawerProps {
   readonly name: string;
   readonly sum: BoxSum | null;
+  /** a bag whose number was typed */
+  readonly hit: number | null;
+  /** it stands over the list, as a view of its own */
+  readonly over: boolean;
   readonly onClose: () => void;
 }
 
+/** The focus goes to the bag whose number was typed. */
+function focusLink(row: HTMLTableRowElement | null): void {
+  row?.querySelector('a')?.focus();
+}
+
 /** Everything in one box, front to back; what is exhausted keeps its place and is greyed. */
-export function BoxDrawer({ name, sum, onClose }: BoxDrawerProps) {
+export function BoxDrawer({ name, sum, hit, over, onClose }: BoxDrawerProps) {
   const { value } = useBags();
+  const head = useRef<HTMLHeadingElement>(null);
+  // where the list is gone from sight, the focus goes with the eye
+  useEffect(() => {
+    if (over) head.current?.focus();
+  }, [over]);
+  const [all, setAll] = useState(false);
+  const reach = sum?.box.bags.findIndex(({ bag }) => bag === hit) ?? -1;
+  const shown = sum?.box.bags.slice(0, all ? undefined : Math.max(SHOWN, reach + 1)) ?? [];
   const known = new Map(value?.bags.map((bag) => [bag.bag, bag]));
   return (
-    <aside className="drawer flush" aria-label={sayBoxTitle(name)}>
+    <aside className={over ? 'drawer flush over' : 'drawer flush'} aria-label={sayBoxTitle(name)}>
       <section>
         <div className="apart">
-          <h2>{sayBoxTitle(name)}</h2>
+          <h2 ref={head} tabIndex={-1}>
+            {sayBoxTitle(name)}
+          </h2>
           <Button look="quiet" onClick={onClose}>
             {BOXES_PAGE.close}
           </Button>
@@ -47,8 +70,12 @@ export function BoxDrawer({ name, sum, onClose }: BoxDrawerProps) {
               </tr>
             </thead>
             <tbody>
-              {sum.box.bags.map(({ bag, standing }) => (
-                <tr key={bag} className={standing === 'holds' ? undefined : 'off'}>
+              {shown.map(({ bag, standing }) => (
+                <tr
+                  key={bag}
+                  ref={bag === hit ? focusLink : undefined}
+                  className={bag === hit ? 'on' : standing === 'holds' ? undefined : 'off'}
+                >
                   <td className="t">
                     <BagLink bag={bag} gone={standing === 'exhausted'} size="sm" />
                   </td>
@@ -68,6 +95,11 @@ export function BoxDrawer({ name, sum, onClose }: BoxDrawerProps) {
               ))}
             </tbody>
           </table>
+          {shown.length < sum.box.bags.length && (
+            <Button look="quiet" onClick={() => setAll(true)}>
+              {sayShowAll(sum.box.bags.length - shown.length)}
+            </Button>
+          )}
         </section>
       )}
     </aside>

@@ -1,5 +1,5 @@
 import { Link } from '@tanstack/react-router';
-import { BOXES_PAGE, sayBack, sayBoxPicture, sayFill, sayFront } from '#say/en/boxes-page.ts';
+import { BOXES_PAGE, sayBack, sayBoxPicture, sayFill, sayFront, sayNext } from '#say/en/boxes-page.ts';
 import { Icon } from '../../ui/icon.tsx';
 import { Slots } from '../../ui/slots.tsx';
 import { Tag } from '../../ui/tag.tsx';
@@ -11,10 +11,13 @@ export function BoxFront({
   sum,
   chosen,
   arranging,
+  next,
 }: {
   readonly sum: BoxSum;
   readonly chosen: boolean;
   readonly arranging: Arranging;
+  /** the number that a new bag in it would take */
+  readonly next: number | null;
 }) {
   const { box, filled, exhausted, astray, first, last } = sum;
   return (
@@ -55,7 +58,9 @@ export function BoxFront({
           says={sayBoxPicture(box.name, filled, box.places)}
           height="1.75rem"
         />
-        <p className="s two">{sayFill(filled, box.places, exhausted, astray)}</p>
+        <p className="s two">
+          {[sayFill(filled, box.places, exhausted, astray), next !== null && sayNext(next)].filter(Boolean).join(', ')}
+        </p>
       </div>
       <div className="moves">
         <button

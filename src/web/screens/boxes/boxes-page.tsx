@@ -1,15 +1,18 @@
 import { Link, useNavigate, useSearch } from '@tanstack/react-router';
+import { useMemo, useState } from 'react';
 import type { BoxesView } from '#api/bags.ts';
 import { BOXES_PAGE, sayBoxes, sayRoom } from '#say/en/boxes-page.ts';
 import { useBoxes } from '../../lab/answers.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { useKeys } from '../../ui/keys.ts';
+import { useNarrow } from '../../ui/narrow.ts';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
+import { useTypedNumber } from '../../ui/typed-number.ts';
 import { Arrange } from './arrange.tsx';
 import { BoxDrawer } from './box-drawer.tsx';
 import { BoxFront } from './box-front.tsx';
 import { LooseBags } from './loose-bags.tsx';
-import { sumOf, standingOf } from './boxes.ts';
+import { boxWith, nextNumber, standingOf, sumOf, usedNumbers } from './boxes.ts';
 import { useArranging } from './use-arranging.ts';
 import './boxes.css';
 
@@ -40,24 +43,43 @@ function Standing({ view }: { readonly view: BoxesView }) {
   const navigate = useNavigate();
   const arranging = useArranging(view);
   const sums = view.boxes.map(sumOf);
+  const used = useMemo(() => usedNumbers(view), [view]);
+  const [hit, setHit] = useState<number | null>(null);
+  const over = useNarrow() && chosen !== undefined;
   const stacked = standingOf(view) === 'stacked';
   const bags = sums.reduce((all, { box }) => all + box.bags.length, 0);
   const open = (name: string | null): void =>
-    void navigate({ to: '/boxes', search: name === null ? {} : { box: name }, resetScroll: false });
+    void navigate({
+      to: '/boxes',
+      search: name === null ? {} : { box: name },
+      replace: chosen !== undefined,
+      resetScroll: false,
+    });
   const step = (by: 1 | -1): void => {
     const at = view.boxes.findIndex(({ name }) => name === chosen);
     const next = view.boxes[at < 0 ? (by > 0 ? 0 : view.boxes.length - 1) : at + by];
     if (next) open(next.name);
   };
-  useKeys({ ArrowDown: () => step(1), ArrowUp: () => step(-1), Escape: () => chosen !== undefined && open(null) });
+  const figures = useTypedNumber((bag) => {
+    setHit(bag);
+    const box = boxWith(view, bag);
+    if (box !== null && box !== chosen) open(box);
+  });
+  useKeys({ ...figures, ArrowDown: () => step(1), ArrowUp: () => step(-1), Escape: () => chosen !== undefined && open(null) });
   return (
     <div className={chosen === undefined ? 'split alone' : 'split'}>
-      <div className="list">
+      <div className="list" inert={over}>
         <Answer title={sayBoxes(bags, sums.length)} why={sayRoom(sums.map(({ box, room }) => ({ name: box.name, room })))} />
         {sums.length > 0 && <Arrange view={view} arranging={arranging} />}
         <ol className={stacked ? 'fronts stack-of' : 'fronts beside'}>
           {sums.map((sum) => (
-            <BoxFront key={sum.box.name} sum={sum} chosen={sum.box.name === chosen} arranging={arranging} />
+            <BoxFront
+              key={sum.box.name}
+              sum={sum}
+              chosen={sum.box.name === chosen}
+              arranging={arranging}
+              next={nextNumber(sum, used)}
+            />
           ))}
         </ol>
         {view.loose.length > 0 && <LooseBags loose={view.loose} />}
@@ -67,6 +89,8 @@ function Standing({ view }: { readonly view: BoxesView }) {
           key={chosen}
           name={chosen}
           sum={sums.find(({ box }) => box.name === chosen) ?? null}
+          hit={hit}
+          over={over}
           onClose={() => open(null)}
         />
       )}

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { BoxPicture } from '#api/bags.ts';
-import { boxSlots, moved, standingOf, sumOf } from './boxes.ts';
+import { boxSlots, boxWith, moved, nextNumber, standingOf, sumOf, usedNumbers } from './boxes.ts';
 
 const box = (name: string, lifts: number, standings: readonly ('holds' | 'exhausted' | 'astray')[], places = 6): BoxPicture => ({
   name,
@@ -32,4 +32,20 @@ void test('boxes are a stack as soon as one costs lifts, and move by one place',
   assert.deepEqual(moved(['A', 'B', 'C'], 'C', -1), ['A', 'C', 'B']);
   assert.deepEqual(moved(['A', 'B', 'C'], 'A', -1), ['A', 'B', 'C']);
   assert.deepEqual(moved(['A', 'B', 'C'], 'A', 1), ['B', 'A', 'C']);
+});
+
+void test('the next number goes on from the last, unless the box is full or another bag has it', () => {
+  const view = { boxes: [box('A', 0, ['holds', 'holds'], 3)], loose: [] };
+  const [sum] = view.boxes.map(sumOf);
+  assert.ok(sum);
+  assert.equal(nextNumber(sum, usedNumbers(view)), 3);
+  assert.equal(nextNumber(sum, usedNumbers({ ...view, loose: [{ bag: 3, place: null, standing: 'holds' }] })), null);
+  assert.equal(nextNumber(sumOf(box('B', 0, ['holds'], 1)), new Set()), null, 'full');
+  assert.equal(nextNumber(sumOf(box('C', 0, [])), new Set()), null, 'nothing to go on from');
+});
+
+void test('a typed number finds the box of its bag', () => {
+  const view = { boxes: [box('A', 0, ['holds', 'exhausted'])], loose: [] };
+  assert.equal(boxWith(view, 2), 'A');
+  assert.equal(boxWith(view, 9), null);
 });

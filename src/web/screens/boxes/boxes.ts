@@ -46,3 +46,17 @@ export function boxSlots({ box, room }: BoxSum): Slot[] {
     ...Array.from({ length: room }, (): Slot => 'free'),
   ];
 }
+
+export const usedNumbers = ({ boxes, loose }: BoxesView): ReadonlySet<number> =>
+  new Set([...boxes.flatMap(({ bags }) => bags), ...loose].map(({ bag }) => bag));
+
+/** The number that a new bag in this box would go on with: none where the box is full or another bag has it. */
+export function nextNumber({ box, room }: Pick<BoxSum, 'box' | 'room'>, used: ReadonlySet<number>): number | null {
+  if (room === 0 || box.bags.length === 0) return null;
+  const next = box.bags.reduce((most, { bag }) => Math.max(most, bag), 0) + 1;
+  return used.has(next) ? null : next;
+}
+
+/** The box in which a bag stands, or null. */
+export const boxWith = ({ boxes }: BoxesView, bag: number): string | null =>
+  boxes.find(({ bags }) => bags.some((one) => one.bag === bag))?.name ?? null;
