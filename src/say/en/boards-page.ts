@@ -6,6 +6,7 @@ export const BOARDS_PAGE = {
   none: 'No board is kept yet.',
   noneWhy: 'A board is a BOM that the lab has read. Bring one: CSV, TSV, text or a spreadsheet’s export.',
   bring: 'Bring a BOM',
+  bringZone: 'A BOM from the clipboard',
   bringLead: 'Drop a BOM here, or anywhere on this page',
   bringing: (name: string): string => `Reading ${name}…`,
   dropHere: 'Let go to read the BOM',

@@ -71,7 +71,7 @@ export function BringBom({ bringing }: { readonly bringing: Bringing }) {
   const { name, over } = bringing;
   return (
     <DropFile
-      label={BOARDS_PAGE.bring}
+      label={BOARDS_PAGE.bringZone}
       lead={name === null ? (over ? BOARDS_PAGE.dropHere : BOARDS_PAGE.bringLead) : BOARDS_PAGE.bringing(name)}
       choose={BOARDS_PAGE.bring}
       accept={TABLES}
