@@ -1,4 +1,4 @@
-import type { Browser, Page } from '@playwright/test';
+import type { Browser } from '@playwright/test';
 import type { Hands } from './hands.ts';
 import type { OpenLab } from './lab.ts';
 
@@ -44,20 +44,17 @@ export async function eveningWith(browser: Browser, lab: OpenLab, hands: Hands):
   await hand.press(desk.getByRole('button', { name: /^Keep as Window sensor/ }));
   await hand.type(desk.getByLabel('Boards to build'), '3');
   await hand.key('Enter');
-  await desk.getByRole('heading', { name: 'Window sensor: you can build 3 of 3.' }).waitFor();
+  await desk.getByRole('heading', { name: 'Window sensor: you can build all 3.' }).waitFor();
   await hand.press(desk.getByRole('button', { name: /^Plan a kit for 3/ }));
   await desk.waitForURL(/\/kits\/[0-9a-f-]{36}/);
   const actions = hand.actions();
 
   await pickInTheHand(browser, desk.url(), hands);
   await desk.getByRole('heading', { name: /All 5 are in the tray/ }).waitFor();
-  await hand.press(
-    desk
-      .getByRole('button', { name: /^3 boards are soldered/ })
-      .or(desk.getByRole('button', { name: 'The boards are soldered' }))
-      .first(),
-  );
-  await takeBack(desk, hands);
+  await hand.press(desk.getByRole('button', { name: '3 boards are soldered' }));
+  await desk.waitForURL(/\/leftovers/);
+  await hand.press(desk.getByRole('button', { name: /^Take \d+ back/ }));
+  await desk.getByText(/went back|came back/).first().waitFor();
   const onHand = await balances(lab);
   await desk.close();
   return { actions, onHand };
@@ -76,13 +73,6 @@ async function pickInTheHand(browser: Browser, kit: string, hands: Hands): Promi
   await hand.press(phone.getByRole('button', { name: /^All \d of box B as planned/ }));
   await phone.getByText('5 of 5 in').waitFor();
   await context.close();
-}
-
-async function takeBack(desk: Page, hands: Hands): Promise<void> {
-  const hand = hands.make(desk);
-  if (!/leftovers/.test(desk.url())) await hand.press(desk.getByRole('link', { name: /leftovers/i }).first());
-  await hand.press(desk.getByRole('button', { name: /^Take \d+ back/ }));
-  await desk.getByRole('heading', { name: /went back|came back/ }).waitFor();
 }
 
 async function balances(lab: OpenLab): Promise<Record<number, number>> {

@@ -1,10 +1,10 @@
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { after, test } from 'node:test';
 import type { Browser } from '@playwright/test';
 import { openBrowser } from './browser.ts';
 import { byKeys, byPointer } from './hands.ts';
 import { eveningWith } from './evening.ts';
-import { openLab, type OpenLab } from './lab.ts';
+import { openLab } from './lab.ts';
 
 /** Aim of the issue: under 25 actions from an empty folder to a planned kit, with a list and a BOM at hand. */
 const MOST_ACTIONS = 25;
@@ -13,15 +13,9 @@ const browser: Browser | null = await openBrowser();
 
 if (browser) {
   for (const hands of [byPointer, byKeys]) {
-    let lab: OpenLab;
-    before(async () => {
-      lab = await openLab({ demo: false });
-    });
-    after(async () => {
-      await lab.close();
-    });
-
-    void test(`a first evening, ${hands.name}: from an empty folder to three boards, each bag right to the piece`, async () => {
+    void test(`a first evening, ${hands.name}: from an empty folder to three boards, each bag right to the piece`, async (context) => {
+      const lab = await openLab({ demo: false });
+      context.after(() => lab.close());
       const { actions, onHand } = await eveningWith(browser, lab, hands);
       process.stderr.write(`actions from an empty folder to a planned kit, ${hands.name}: ${actions}\n`);
       assert.ok(actions < MOST_ACTIONS, `${actions} actions`);
