@@ -67,7 +67,7 @@ async function filledLab(): Promise<OpenLab> {
   );
   const lab = await openLab({ demo: false });
   lab.command('import', list);
-  lab.command('save', bom, '--board', BOARD);
+  lab.command('save', bom, '--name', BOARD);
   rmSync(folder, { recursive: true });
   return lab;
 }

@@ -29,27 +29,37 @@ const csv = (rows: readonly (readonly string[])[]): string =>
 
 /** A lab of long names and great numbers, with a kit on the way and one that is soldered. */
 export async function hardLab(): Promise<OpenLab> {
+  const lab = await openLab({ demo: false });
+  try {
+    await fill(lab);
+    return lab;
+  } catch (error) {
+    await lab.close();
+    throw error;
+  }
+}
+
+async function fill(lab: OpenLab): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'bagatelle-hard-'));
   const [list, bom] = [join(folder, 'list.csv'), join(folder, 'bom.csv')];
   writeFileSync(list, csv(LIST));
   writeFileSync(bom, csv(BOM));
-  const lab = await openLab({ demo: false });
   lab.command('import', list);
-  lab.command('save', bom, '--board', BOARD);
-  const post = async (path: string, body: object): Promise<{ build?: string }> => {
-    const answer = await fetch(`${lab.url}api/${path}`, {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ id: crypto.randomUUID(), ...body }),
-    });
-    if (!answer.ok) throw new Error(`${path}: ${await answer.text()}`);
-    return (await answer.json()) as { build?: string }; // as: the API's shape
-  };
-  const wish = { board: BOARD, boards: 2, reserve: true, anyway: true, name: `${BOARD} für die Werkstatt` };
-  const soldered = await post('kits', wish);
-  await post(`kits/${soldered.build}/picks`, {});
-  await post(`kits/${soldered.build}/finish`, { made: 1 });
-  await post('kits', { ...wish, name: `${BOARD} zum zweiten` });
+  lab.command('save', bom, '--name', BOARD);
   rmSync(folder, { recursive: true });
-  return lab;
+  const wish = { board: BOARD, boards: 2, reserve: true, anyway: true, name: `${BOARD} für die Werkstatt` };
+  const soldered = await post(lab, 'kits', wish);
+  await post(lab, `kits/${soldered.build}/picks`, {});
+  await post(lab, `kits/${soldered.build}/finish`, { made: 1 });
+  await post(lab, 'kits', { ...wish, name: `${BOARD} zum zweiten` });
+}
+
+async function post(lab: OpenLab, path: string, body: object): Promise<{ build?: string }> {
+  const answer = await fetch(`${lab.url}api/${path}`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ id: crypto.randomUUID(), ...body }),
+  });
+  if (!answer.ok) throw new Error(`${path}: ${await answer.text()}`);
+  return (await answer.json()) as { build?: string }; // as: the API's shape
 }

@@ -1,4 +1,4 @@
-import { Link, Outlet, useMatchRoute, useNavigate } from '@tanstack/react-router';
+import { Link, Outlet, useLocation, useMatchRoute, useNavigate } from '@tanstack/react-router';
 import { useEffect } from 'react';
 import { PAIR_PAGE } from '#say/en/devices-page.ts';
 import { UI } from '#say/en/ui.ts';
@@ -27,9 +27,13 @@ export function Frame() {
     'g x': () => void navigate({ to: '/boxes' }),
     '?': () => void navigate({ to: '/keys' }),
   });
+  const title = useTitle();
   useEffect(() => {
     document.body.classList.toggle('bare', bare);
   }, [bare]);
+  useEffect(() => {
+    document.title = title;
+  }, [title]);
   return (
     <>
       {!bare && <Bar jobs={jobsOf(lab.value?.kits ?? 0)} more={MORE} lab={lab.value?.demo ? UI.demo : null} />}
@@ -67,6 +71,15 @@ const MORE: readonly Job[] = [
   { to: '/devices', name: UI.devices },
   { to: '/keys', name: UI.keys },
 ];
+
+/** What a tab and the history of the browser call a page: its job, and which one. */
+function useTitle(): string {
+  const { pathname } = useLocation();
+  const match = useMatchRoute();
+  const board = match({ to: '/boards/$board' });
+  const job = [...jobsOf(0), ...MORE].find(({ to }) => (to === '/' ? pathname === '/' : pathname.startsWith(to)));
+  return [board ? board.board : null, job?.name ?? null, UI.name].filter(Boolean).join(' · ');
+}
 
 /** Pages that need the whole screen: the first run, pairing, the phone at the boxes. */
 function useBare(): boolean {

@@ -41,15 +41,11 @@ export function sayBoxes(bags: number, boxes: number): string {
 }
 
 export function sayRoom(rooms: readonly { readonly name: string; readonly room: number }[]): string {
-  const last = rooms.at(-1);
-  if (!last) return '';
-  const full = rooms.filter(({ room }) => room === 0).length;
-  if (full === rooms.length) return 'All of them are full; the next bag opens a new box.';
-  const roomy = rooms.filter(({ room }) => room > 0);
-  const [one] = roomy;
-  return roomy.length === 1 && one
-    ? `Box ${one.name} has room for ${figures(one.room)} more.`
-    : `${counted(roomy.length, 'box has', 'boxes have')} room.`;
+  const roomiest = rooms.toSorted((a, b) => b.room - a.room)[0];
+  if (!roomiest) return '';
+  if (roomiest.room === 0) return 'All of them are full; the next bag opens a new box.';
+  const others = rooms.filter(({ name, room }) => room > 0 && name !== roomiest.name).reduce((sum, { room }) => sum + room, 0);
+  return `Box ${roomiest.name} has room for ${figures(roomiest.room)} more${others > 0 ? `, the others for ${figures(others)} together` : ''}.`;
 }
 
 /** `51 of 60 places filled, 9 exhausted` */

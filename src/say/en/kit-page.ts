@@ -162,22 +162,3 @@ export const sayPieces = (pieces: number, spare: number): string =>
 export const sayStillOpen = (stops: number): string => `${counted(stops, 'stop is', 'stops are')} still open.`;
 export const sayPromised = (): string => 'Its bags are promised to it now.';
 export const sayUnit = (unit: string): string => (unit === 'piece' ? '' : unit);
-
-/** `11th of 60, near the front, after 130` */
-export function sayDepth({ rank, of, after }: { rank: number; of: number; after: number | null }): string {
-  return `${ordinal(rank)} of ${figures(of)}, ${part(rank, of)}${after === null ? '' : `, after ${after}`}`;
-}
-
-function part(rank: number, of: number): string {
-  if (rank === 1) return 'at the front';
-  if (rank === of) return 'at the back';
-  const share = (rank - 1) / (of - 1);
-  if (share < 0.3) return 'near the front';
-  return share > 0.7 ? 'near the back' : 'in the middle';
-}
-
-export function ordinal(number: number): string {
-  const [ten, one] = [number % 100, number % 10];
-  const ending = ten >= 11 && ten <= 13 ? 'th' : one === 1 ? 'st' : one === 2 ? 'nd' : one === 3 ? 'rd' : 'th';
-  return `${figures(number)}${ending}`;
-}

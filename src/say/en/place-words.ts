@@ -10,7 +10,8 @@ const FIFTHS = ['near the front', 'before the middle', 'in the middle', 'behind 
 
 /** `near the back` */
 export function sayDepth({ rank, of }: StandsAt): string {
-  if (of <= 2) return rank === 1 ? 'at the front' : 'at the back';
+  if (rank === 1) return 'at the front';
+  if (rank === of) return 'at the back';
   const share = (rank - 1) / (of - 1);
   return FIFTHS[Math.min(FIFTHS.length - 1, Math.floor(share * FIFTHS.length))] ?? FIFTHS[0];
 }
@@ -25,4 +26,9 @@ export function ordinal(number: number): string {
   const tens = number % 100;
   if (tens >= 11 && tens <= 13) return `${number}th`;
   return `${number}${['th', 'st', 'nd', 'rd'][number % 10] ?? 'th'}`;
+}
+
+/** `11th of 60, near the front, after 130` */
+export function sayStands({ after, ...at }: StandsAt & { readonly after: number | null }): string {
+  return `${sayRank(at)}, ${sayDepth(at)}${after === null ? '' : `, after ${after}`}`;
 }

@@ -1,4 +1,5 @@
 /** What the page says where bags are taken in. */
+import { ordinal } from './place-words.ts';
 import { counted, figures } from './ui.ts';
 
 export const RECEIVE = {
@@ -83,10 +84,4 @@ export function sayTookIn(bags: number, next: number | null): string {
 export function sayWhere(rank: number, places: number, after: number | null): string {
   const behind = after === null ? 'at the front' : `behind ${after}`;
   return `${behind}, ${ordinal(rank)} of ${places}`;
-}
-
-function ordinal(number: number): string {
-  const [ten, one] = [number % 100, number % 10];
-  const ending = ten >= 11 && ten <= 13 ? 'th' : one === 1 ? 'st' : one === 2 ? 'nd' : one === 3 ? 'rd' : 'th';
-  return `${number}${ending}`;
 }

@@ -5,6 +5,7 @@ export const UI = {
   bag: 'bag ',
   cell: 'cell ',
   readAs: 'Read as: ',
+  name: 'Bagatelle',
   skip: 'Skip to the work',
   jobs: 'Jobs',
   more: 'More',

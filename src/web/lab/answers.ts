@@ -8,6 +8,7 @@ import type { BuildView, KitView } from '#api/kits.ts';
 import type { LabView } from '#api/lab.ts';
 import { address, ask, Unanswered, type Trouble } from './ask.ts';
 import { changes } from './changes.ts';
+import { MOST_FOUND } from './questions.ts';
 
 /** What is known of a question. `value` stays while it is asked again; `waiting` only before the first answer. */
 export interface Asked<T> {
@@ -66,7 +67,7 @@ export function useAnswer<T>(question: string | null, { keep = false }: { readon
 
 export const useLab = (): Asked<LabView> => useAnswer('/api/lab');
 export const useFound = (words: string): Asked<FoundAnswer> =>
-  useAnswer(words.trim() ? address('/api/find', { words: words.trim(), limit: 60 }) : null, { keep: true });
+  useAnswer(words.trim() ? address('/api/find', { words: words.trim(), limit: MOST_FOUND + 1 }) : null, { keep: true });
 export const useBags = (): Asked<{ readonly bags: readonly BagView[] }> => useAnswer('/api/bags');
 export const useBag = (bag: number | null): Asked<BagWithHistory> =>
   useAnswer(bag === null ? null : `/api/bags/${bag}`, { keep: true });

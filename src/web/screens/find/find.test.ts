@@ -35,7 +35,7 @@ void test('the answer counts the bags that hold it and adds up what is in them',
 void test('pieces and millimetres are not added up, and a list that was cut says so', () => {
   const mixed = [bag(1, 10, 'typed'), bag(2, 20, 'typed', { unit: 'mm' })];
   assert.equal(answerOf({ read, found: mixed }).title, '2 bags hold it.');
-  const many = Array.from({ length: 60 }, (_, at) => bag(at + 1, 1, 'typed'));
+  const many = Array.from({ length: 61 }, (_, at) => bag(at + 1, 1, 'typed'));
   assert.equal(answerOf({ read, found: many }).title, 'More than 60 bags hold it.');
 });
 

@@ -1,8 +1,6 @@
 import type { FoundAnswer, FoundBag } from '#api/bags.ts';
+import { MOST_FOUND } from '../../lab/questions.ts';
 import { FIND_PAGE, sayHeld, sayNotHeld, sayOtherwise } from '#say/en/find-page.ts';
-
-/** How many bags are asked for at once; what is beyond them is found by a further word. */
-export const MOST_FOUND = 60;
 
 export type GroupName = FoundBag['group'];
 
@@ -46,7 +44,7 @@ export function answerOf({ read, found }: FoundAnswer): Sentence {
   const unit = held[0]?.unit ?? 'piece';
   const alike = held.every((bag) => bag.unit === unit);
   const onHand = alike ? held.reduce((sum, bag) => sum + bag.onHand, 0) : null;
-  return { title: sayHeld({ bags: held.length, onHand, unit }, held.length >= MOST_FOUND), why: null };
+  return { title: sayHeld({ bags: Math.min(held.length, MOST_FOUND), onHand, unit }, held.length > MOST_FOUND), why: null };
 }
 
 /** What was asked as it was read, in the order of typing: `4.7 kΩ resistor, package 0805`. */

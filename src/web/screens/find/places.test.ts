@@ -32,10 +32,10 @@ void test('the look into a box has one upright a place, and one a bag where it i
 });
 
 void test('depth is said in fifths, rank as an ordinal', () => {
-  assert.equal(sayDepth({ rank: 1, of: 60 }), 'near the front');
+  assert.equal(sayDepth({ rank: 1, of: 60 }), 'at the front');
   assert.equal(sayDepth({ rank: 30, of: 60 }), 'in the middle');
   assert.equal(sayDepth({ rank: 54, of: 60 }), 'near the back');
-  assert.equal(sayDepth({ rank: 60, of: 60 }), 'near the back');
+  assert.equal(sayDepth({ rank: 60, of: 60 }), 'at the back');
   assert.equal(sayDepth({ rank: 1, of: 1 }), 'at the front');
   assert.deepEqual(
     [1, 2, 3, 4, 11, 12, 13, 21, 112].map((rank) => sayRank({ rank, of: 120 })),

@@ -1,7 +1,8 @@
 import { useEffect, useState, type ReactNode } from 'react';
 import type { BoxesView } from '#api/bags.ts';
 import type { KitTakeView } from '#api/kits.ts';
-import { sayAreIn, sayDepth } from '#say/en/kit-page.ts';
+import { sayAreIn } from '#say/en/kit-page.ts';
+import { sayStands } from '#say/en/place-words.ts';
 import { PHONE, sayApart } from '#say/en/kit-phone-page.ts';
 import { Button } from '../../ui/button.tsx';
 import { Field } from '../../ui/field.tsx';
@@ -108,7 +109,7 @@ function Wrong({
   const { bag, box, depth, apart } = answer;
   return (
     <Note kind="stop" title={PHONE.wrong}>
-      {PHONE.thatIs} <Tag bag={bag} size="sm" />. {PHONE.backTo(box)} {box !== null && depth && `${sayDepth(depth)}.`}{' '}
+      {PHONE.thatIs} <Tag bag={bag} size="sm" />. {PHONE.backTo(box)} {box !== null && depth && `${sayStands(depth)}.`}{' '}
       {apart === null ? (
         <>
           {PHONE.rightIs} <Tag bag={stop.bag} size="sm" />, {PHONE.nextBox(stop.box)}.

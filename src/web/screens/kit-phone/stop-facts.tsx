@@ -1,7 +1,8 @@
 import type { BoxPicture } from '#api/bags.ts';
 import type { KitTakeView } from '#api/kits.ts';
 import { writeRefs } from '#core/bom/write-refs.ts';
-import { sayBoxPicture, sayDepth, sayNeedAndSpare } from '#say/en/kit-page.ts';
+import { sayBoxPicture, sayNeedAndSpare } from '#say/en/kit-page.ts';
+import { sayStands } from '#say/en/place-words.ts';
 import { PHONE } from '#say/en/kit-phone-page.ts';
 import { figures } from '#say/en/ui.ts';
 import { depthOf } from '../../ui/depth.ts';
@@ -64,7 +65,7 @@ function Depth({ stop, box, takes }: { stop: KitTakeView; box: BoxPicture; takes
         says={sayBoxPicture(box.name, [stop.bag])}
         height="2.25rem"
       />
-      {depth && <p className="two depth">{sayDepth(depth)}</p>}
+      {depth && <p className="two depth">{sayStands(depth)}</p>}
     </div>
   );
 }

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { BoxPicture } from '#api/bags.ts';
 import type { KitAct, KitTakeView } from '#api/kits.ts';
-import { sayDepth } from '#say/en/kit-page.ts';
+import { sayStands } from '#say/en/place-words.ts';
 import {
   boxWalks,
   cautionsOf,
@@ -179,9 +179,9 @@ void test('cautions are told by code and words; a plain resistor has none', () =
 });
 
 void test('depth is said by rank, part of the box and neighbour', () => {
-  assert.equal(sayDepth({ rank: 11, of: 60, after: 130 }), '11th of 60, near the front, after 130');
-  assert.equal(sayDepth({ rank: 1, of: 3, after: null }), '1st of 3, at the front');
-  assert.equal(sayDepth({ rank: 2, of: 3, after: 8 }), '2nd of 3, in the middle, after 8');
-  assert.equal(sayDepth({ rank: 60, of: 60, after: 179 }), '60th of 60, at the back, after 179');
-  assert.equal(sayDepth({ rank: 1, of: 1, after: null }), '1st of 1, at the front');
+  assert.equal(sayStands({ rank: 11, of: 60, after: 130 }), '11th of 60, near the front, after 130');
+  assert.equal(sayStands({ rank: 1, of: 3, after: null }), '1st of 3, at the front');
+  assert.equal(sayStands({ rank: 2, of: 3, after: 8 }), '2nd of 3, in the middle, after 8');
+  assert.equal(sayStands({ rank: 60, of: 60, after: 179 }), '60th of 60, at the back, after 179');
+  assert.equal(sayStands({ rank: 1, of: 1, after: null }), '1st of 1, at the front');
 });
