@@ -53,6 +53,22 @@ void test('what the lab refuses is said and not told again', async () => {
   assert.deepEqual(got, [answer(2, 'a')]);
 });
 
+void test('what the lab refuses keeps no later word from the draft, and the refusal stays said', async () => {
+  const problem = { type: 't', title: 't', status: 422, detail: 'No such column.', code: 'no-such-column' };
+  const got: DraftChange[] = [];
+  const telling = new Telling(async (change) => {
+    await new Promise((wake) => setTimeout(wake, 5));
+    if (change.columns) throw new Unanswered({ kind: 'refused', problem });
+    got.push(change);
+  });
+  const first = telling.tell({ columns: { '9': 'refs' } });
+  const second = telling.tell(answer(2, 'a'));
+  assert.equal(await first, false);
+  assert.equal(await second, true);
+  assert.deepEqual(got, [answer(2, 'a')]);
+  assert.deepEqual(telling.snapshot(), { sending: false, held: null, trouble: { kind: 'refused', problem } });
+});
+
 void test('words that come while one is on its way wait for it and keep their order', async () => {
   const got: DraftChange[] = [];
   const telling = new Telling(async (change) => {

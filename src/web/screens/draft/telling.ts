@@ -35,13 +35,19 @@ export function mergeChanges(first: DraftChange, then: DraftChange): DraftChange
   };
 }
 
+/** Words that go in one message. */
+interface Message {
+  change: DraftChange;
+  told: boolean;
+}
+
 /**
  * Tells a draft what a person says, one message at a time and in their order. What could not be told is held and goes with
- * the next try; what the lab refuses is not told again.
+ * the next try; what the lab refuses is not told again, and the words after it go on.
  */
 export class Telling {
   readonly #send: (change: DraftChange) => Promise<void>;
-  #held: DraftChange | null = null;
+  #held: Message | null = null;
   #state: State = { sending: false, held: null, trouble: null };
   #told = new Set<() => void>();
   #run: Promise<boolean> | null = null;
@@ -58,14 +64,15 @@ export class Telling {
   snapshot = (): State => this.#state;
 
   /** True where the draft holds it now. */
-  tell(change: DraftChange): Promise<boolean> {
-    this.#held = this.#held ? mergeChanges(this.#held, change) : change;
-    const { held } = this.#state;
-    this.#set({ ...this.#state, held: held ? mergeChanges(held, change) : change });
-    return this.again();
+  async tell(change: DraftChange): Promise<boolean> {
+    const message = (this.#held ??= { change: {}, told: false });
+    message.change = mergeChanges(message.change, change);
+    this.#set({ ...this.#state, held: mergeChanges(this.#state.held ?? {}, change) });
+    await this.again();
+    return message.told;
   }
 
-  /** All that is held, until nothing is or a try fails. */
+  /** All that is held, until nothing is or the lab is away; true where all of it is in the draft. */
   again(): Promise<boolean> {
     this.#run ??= this.#flush().finally(() => {
       this.#run = null;
@@ -74,21 +81,34 @@ export class Telling {
   }
 
   async #flush(): Promise<boolean> {
+    let refused: Trouble | null = null;
     while (this.#held) {
-      const going = this.#held;
+      const going: Message = this.#held;
       this.#held = null;
-      this.#set({ sending: true, held: going, trouble: null });
+      this.#set({ sending: true, held: going.change, trouble: refused });
       try {
-        await this.#send(going);
+        await this.#send(going.change);
+        going.told = true;
       } catch (error) {
-        if (!(error instanceof Unanswered)) throw error;
-        if (error.trouble.kind === 'away') this.#held = this.#held ? mergeChanges(going, this.#held) : going;
-        this.#set({ sending: false, held: this.#held, trouble: error.trouble });
+        const trouble = error instanceof Unanswered ? error.trouble : null;
+        if (trouble?.kind === 'refused') {
+          refused = trouble;
+          continue;
+        }
+        this.#hold(going);
+        this.#set({ sending: false, held: going.change, trouble });
+        if (!trouble) throw error;
         return false;
       }
     }
-    this.#set({ sending: false, held: null, trouble: null });
-    return true;
+    this.#set({ sending: false, held: null, trouble: refused });
+    return refused === null;
+  }
+
+  /** It goes with the next try, before what was said since. */
+  #hold(going: Message): void {
+    if (this.#held) going.change = mergeChanges(going.change, this.#held.change);
+    this.#held = going;
   }
 
   #set(state: State): void {
