@@ -57,6 +57,30 @@ if (browser) {
     await page.close();
   });
 
+  void test('pieces are added once, though nothing can be read of the bag after it; a lost undo is tried again and shown', async () => {
+    const page = await browser.newPage();
+    await page.goto(`${lab.url}receive?box=A&bag=1&says=4k7+0805`);
+    const before = await onHand(lab, 1);
+    await page.getByLabel('How many').fill('20');
+    await page.route('**/api/bags/1', (route) => route.abort());
+    await page.getByRole('button', { name: 'Add 20 to bag 1' }).click();
+    await page.getByRole('heading', { name: /^20 added to bag 1/ }).waitFor();
+    assert.equal(await page.getByLabel('How many').inputValue(), '');
+    assert.equal(await onHand(lab, 1), before + 20);
+
+    await page.route('**/api/undo', async (route) => {
+      await route.fetch();
+      await route.abort();
+    });
+    await page.getByRole('button', { name: 'Take back' }).first().click();
+    await page.getByText('The lab does not answer.').waitFor();
+    await page.unroute('**/api/undo');
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await page.getByText('taken back').first().waitFor();
+    assert.equal(await onHand(lab, 1), before);
+    await page.close();
+  });
+
   void test('what is typed is read back with its doubts, an estimate is kept as one, and what is missing is asked for', async () => {
     const page = await browser.newPage();
     await page.goto(`${lab.url}receive?box=B`);

@@ -55,7 +55,7 @@ export function ReceivePage() {
             <TroubleNote trouble={bags.trouble} />
             <TroubleNote trouble={taking.take.trouble} again={() => void again()} />
             <TroubleNote trouble={taking.add.trouble} />
-            <TroubleNote trouble={taking.undo.trouble} again={() => void taking.undo.again()} />
+            <TroubleNote trouble={taking.undo.trouble} again={() => void taking.takeBackAgain()} />
             <TroubleNote trouble={bring.trouble} again={bring.again} />
             {taking.take.done?.warnings.map(({ text }) => (
               <Note key={text} kind="check" title={text} />

@@ -23,7 +23,7 @@ interface TakeFormProps {
   readonly onNumber: (bag: number) => void;
   readonly busy: boolean;
   readonly onTake: (asking: Asking) => Promise<boolean>;
-  readonly onAdd: (bag: number, quantity: number) => Promise<boolean>;
+  readonly onAdd: (bag: BagView, quantity: number) => Promise<boolean>;
 }
 
 /** One bag: its number, what it says, how many, where it goes. Enter books it and goes on to the next. */
@@ -115,7 +115,7 @@ export function TakeForm({ bags, boxes, next, box, onBox, begin, onNumber, busy,
           quantity={quantity}
           next={next}
           onAdd={() => {
-            if (quantity) void onAdd(there.bag, quantity).then((done) => done && clear());
+            if (quantity && !busy) void onAdd(there, quantity).then((done) => done && clear());
           }}
           onNext={() => setBag(null)}
         />

@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react';
-import type { BagWithHistory, NewBag, NewBagRequest } from '#api/bags.ts';
+import type { BagView, BagWithHistory, NewBag, NewBagRequest } from '#api/bags.ts';
 import type { Movement, Undone } from '#api/movements.ts';
 import { useAct, type Act } from '../../lab/act.ts';
 import { ask, Unanswered } from '../../lab/ask.ts';
@@ -22,8 +22,9 @@ interface Taking {
   readonly book: (asking: Asking) => Promise<number | null>;
   /** the same booking once more, where its answer did not come */
   readonly bookAgain: (asking: Asking) => Promise<number | null>;
-  readonly addTo: (bag: number, quantity: number) => Promise<boolean>;
+  readonly addTo: (bag: BagView, quantity: number) => Promise<boolean>;
   readonly takeBack: (act: string) => Promise<void>;
+  readonly takeBackAgain: () => Promise<void>;
 }
 
 /** Takes bags in one by one, and keeps the list of them for this window. */
@@ -31,53 +32,73 @@ export function useTaking(): Taking {
   const take = useAct<Asking, NewBag>('/api/bags');
   const add = useAct<Adding, Movement>('/api/movements');
   const undo = useAct<{ readonly act: string }, Undone>('/api/undo');
-  const [list, setList] = useState<readonly TakenIn[]>(() => readTakenIn(sessionStorage));
-  const keep = (change: (list: readonly TakenIn[]) => readonly TakenIn[]): void =>
-    setList((old) => {
-      const now = change(old);
-      keepTakenIn(sessionStorage, now);
-      return now;
-    });
-  const booked = async (done: NewBag | null, asking: Asking): Promise<number | null> => {
+  const { list, keep } = useTakenIn();
+  const forget = (): void => {
+    for (const act of [take, add, undo]) act.forget();
+  };
+  const booked = (done: NewBag | null, { quantity, about = false }: Asking): number | null => {
     if (!done) return null;
-    const { said, code, box, bag } = done;
-    const { quantity, about = false } = asking;
-    const one = { act: done.id, bag, ...said, code, box, quantity, about, added: false, back: false };
-    const doubts = await doubtsOf(bag);
-    keep((old) => [{ ...one, doubts }, ...old]);
+    const { id: act, said, code, box, bag } = done;
+    keep((old) => [{ act, bag, ...said, code, box, quantity, about, added: false, doubts: [], back: false }, ...old]);
+    // the booking stands whatever comes of this reading
+    void doubtsOf(bag).then((doubts) => keep((old) => old.map((one) => (one.act === act ? { ...one, doubts } : one))));
     return bag;
   };
   const adding = useRef('');
-  const addTo = async (bag: number, quantity: number): Promise<boolean> => {
+  const addTo = async ({ bag, said, code, box }: BagView, quantity: number): Promise<boolean> => {
     const same = adding.current === `${bag} ${quantity}` && add.trouble?.kind === 'away';
     adding.current = `${bag} ${quantity}`;
+    forget();
     // the answer did not come, but the act may have: the same act again is harmless
     const done = await (same ? add.again() : add.run({ kind: 'received', bag, quantity }));
     if (!done) return false;
-    const { said, code, box } = await ask<BagWithHistory>(`/api/bags/${bag}`);
-    keep((old) => [
-      { act: done.id, bag, ...said, code, box, quantity, about: false, added: true, doubts: [], back: false },
-      ...old,
-    ]);
+    const one = { act: done.id, bag, ...said, code, box, quantity, about: false, added: true, doubts: [], back: false };
+    keep((old) => [one, ...old]);
     return true;
   };
-  const takeBack = async (act: string): Promise<void> => {
-    if (await undo.run({ act })) keep((old) => old.map((one) => (one.act === act ? { ...one, back: true } : one)));
+  const back = (done: Undone | null): void => {
+    if (done) keep((old) => old.map((one) => (one.act === done.undoes ? { ...one, back: true } : one)));
   };
   return {
     list,
-    newest: list.find(({ back }) => !back) ?? null,
+    newest: list.find((one) => !one.back) ?? null,
     take,
     add,
     undo,
-    book: async (asking) => booked(await take.run(asking), asking),
+    book: async (asking) => {
+      forget();
+      return booked(await take.run(asking), asking);
+    },
     bookAgain: async (asking) => booked(await take.again(), asking),
     addTo,
-    takeBack,
+    takeBack: async (act) => {
+      forget();
+      back(await undo.run({ act }));
+    },
+    takeBackAgain: async () => back(await undo.again()),
   };
 }
 
-/** Doubts that a bag keeps, in words; the booking stands whether they can be asked for or not. */
+interface Kept {
+  readonly list: readonly TakenIn[];
+  readonly keep: (change: (list: readonly TakenIn[]) => readonly TakenIn[]) => void;
+}
+
+/** The list of this window; a reload keeps it. */
+function useTakenIn(): Kept {
+  const [list, setList] = useState<readonly TakenIn[]>(() => readTakenIn(sessionStorage));
+  const latest = useRef(list);
+  return {
+    list,
+    keep: (change) => {
+      latest.current = change(latest.current);
+      setList(latest.current);
+      keepTakenIn(sessionStorage, latest.current);
+    },
+  };
+}
+
+/** Doubts that a bag keeps, in words; none where they can't be asked for. */
 async function doubtsOf(bag: number): Promise<readonly string[]> {
   try {
     const { doubts } = await ask<BagWithHistory>(`/api/bags/${bag}`);
