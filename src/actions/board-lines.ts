@@ -32,6 +32,8 @@ export interface BoardLinesFound {
 /** Every line of a board for so many boards, against what is free, as if no other build were planned. */
 export async function boardLines(now: StockNow, board: BoardRevision, boards: number): Promise<BoardLinesFound> {
   const { lines: rows, choices, later } = board;
+  // before the first wait: the stock in memory moves on while the plan is made
+  const bags: Bags = new Map(now.stock().bags.map((bag) => [bag.number, bag]));
   const planned = await planBom(now, { rows, choices, later }, boards, { spares: false });
   const taken = takenOf(planned);
   const lines = planned.lines.flatMap((line, at): BoardLineFound[] => {
@@ -45,9 +47,9 @@ export async function boardLines(now: StockNow, board: BoardRevision, boards: nu
         row,
         later: row.fitted && later.includes(line.demand),
         choice: choices.find(({ demand }) => demand === line.demand) ?? null,
-        holds: first === null ? null : now.bag(first),
+        holds: first === null ? null : (bags.get(first) ?? null),
         nearest,
-        ...stockOf(now, matched, taken),
+        ...stockOf(bags, matched, taken),
       },
     ];
   });
@@ -65,18 +67,20 @@ function nearestOf({ candidates, nearest }: MatchedLine): number | null {
   return candidates.some(mayPlan) ? null : (candidates[0]?.bag ?? nearest);
 }
 
+type Bags = ReadonlyMap<number, Bag>;
+
 function stockOf(
-  now: StockNow,
+  bags: Bags,
   { candidates, perBoard, fitted }: MatchedLine,
   taken: ReadonlyMap<number, number>,
 ): Pick<BoardLineFound, 'free' | 'left' | 'reaches'> {
-  const bags = new Set(candidates.filter(mayPlan).map(({ bag }) => bag));
-  let [all, left] = [0, 0];
-  for (const number of bags) {
-    const bag = now.bag(number);
+  const mine = new Set(candidates.filter(mayPlan).map(({ bag }) => bag));
+  let [sum, left] = [0, 0];
+  for (const number of mine) {
+    const bag = bags.get(number);
     const pieces = bag ? Math.max(0, free(bag)) : 0;
-    all += pieces;
+    sum += pieces;
     left += pieces - (taken.get(number) ?? 0);
   }
-  return { free: all, left, reaches: fitted && perBoard > 0 ? Math.floor(all / perBoard) : null };
+  return { free: sum, left, reaches: fitted && perBoard > 0 ? Math.floor(sum / perBoard) : null };
 }

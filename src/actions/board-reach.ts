@@ -22,29 +22,42 @@ type ReachLimit = { readonly bag: number; readonly reaches: number } | { readonl
 /** Where counting ends. */
 const MOST_COUNTED = 999;
 
-/** The newest revision of every board alone against what is free; worked out once for each change of the lab. */
-export function followReach(
-  lab: Lab,
-  stock: FollowedStock,
-): { current(): Promise<{ change: number; boards: readonly Reach[] }> } {
-  let known: { change: number; boards: readonly Reach[] } | null = null;
+interface Reaches {
+  readonly change: number;
+  readonly boards: readonly Reach[];
+}
+
+/** The newest revision of every board alone against what is free; worked out once for each change of the lab, whoever asks. */
+export function followReach(lab: Lab, stock: FollowedStock): { current(): Promise<Reaches> } {
+  let asked: { readonly at: number; readonly told: Promise<Reaches> } | null = null;
   return {
     async current() {
-      const now = await stock.current();
-      if (known?.change === now.change) return known;
-      const { change, revisions } = await lab.read(async (tx) => {
-        const found: BoardRevision[] = [];
-        for (const { name } of await readBoards(tx)) {
-          const board = await readBoard(tx, name);
-          if (board) found.push(board);
-        }
-        return { change: await readChange(tx), revisions: found };
-      });
-      const told = { change: now.change, boards: revisions.map((board) => reachOf(now, board)) };
-      if (change === now.change) known = told;
-      return told;
+      const { change: at } = await stock.current();
+      if (asked?.at === at) return asked.told;
+      const told = reaches(lab, stock);
+      const mine = { at, told };
+      asked = mine;
+      try {
+        return await told;
+      } catch (error) {
+        if (asked === mine) asked = null; // the next who asks tries again
+        throw error;
+      }
     },
   };
+}
+
+async function reaches(lab: Lab, stock: FollowedStock): Promise<Reaches> {
+  const { change, revisions } = await lab.read(async (tx) => {
+    const found: BoardRevision[] = [];
+    for (const { name } of await readBoards(tx)) {
+      const board = await readBoard(tx, name);
+      if (board) found.push(board);
+    }
+    return { change: await readChange(tx), revisions: found };
+  });
+  const now = await stock.current(); // after the last wait: the stock in memory moves on
+  return { change: Math.min(change, now.change), boards: revisions.map((board) => reachOf(now, board)) };
 }
 
 /** Whole boards by flows alone: which bags they come from is nothing to this, so nothing is solved. */
