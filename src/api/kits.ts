@@ -1,5 +1,6 @@
 import { z } from '@hono/zod-openapi';
 import { actId, Balance, done, note } from './acts.ts';
+import { CAUTIONS } from '#core/kit/cautions.ts';
 import { Said } from './bags.ts';
 
 export const Reason = z.object({ code: z.string(), text: z.string() }).openapi('Because');
@@ -147,6 +148,7 @@ export const KitTakeView = z
     state: z.enum(['open', 'done']),
     onHand: z.int(),
     expected: z.int().openapi({ description: 'what should be left of it in its cell' }),
+    cautions: z.array(z.enum(CAUTIONS)).openapi({ description: 'ways in which it can harm who solders it' }),
   })
   .openapi('KitTake');
 

@@ -1,6 +1,7 @@
 import { expectedLeftovers } from '#actions/expected-leftovers.ts';
 import { kitLines, sparesOf } from '#actions/kit-lines.ts';
 import type { KitView } from '#api/kits.ts';
+import { cautionsOf } from '#core/kit/cautions.ts';
 import { readKitActs } from '#db/kit-acts.ts';
 import { readKit } from '#db/read-builds.ts';
 import { sayPart } from '#say/en/said.ts';
@@ -16,7 +17,15 @@ export async function kitView({ lab, stock }: Served, id: string): Promise<KitVi
   const takes = expectedLeftovers(kit).map(({ take, expected }) => {
     const bag = now.bag(take.bag);
     const said = bag ? sayPart(bag.part) : { name: take.text, rest: take.code };
-    return { ...take, refs: [...take.refs], said, unit: bag?.unit ?? 'piece', spare: spares.get(take.id) ?? 0, expected };
+    return {
+      ...take,
+      refs: [...take.refs],
+      said,
+      unit: bag?.unit ?? 'piece',
+      spare: spares.get(take.id) ?? 0,
+      expected,
+      cautions: bag ? cautionsOf(bag.part) : [],
+    };
   });
   const saidOf = new Map(takes.map(({ line, said }) => [line, said]));
   const lines = (await kitLines(lab, stock, kit)).map(({ line, row, refs, need, short, asks }) => ({

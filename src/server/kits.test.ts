@@ -163,6 +163,18 @@ void test('of two who pick one stop the second is told, and nothing of its pick 
     assert.ok(again.warnings.some(({ code }) => code === 'picked-again'));
   }));
 
+void test('a stop says what is to be minded with its part, by the facts of the part', async () => {
+  await bodyOf(http.act('/api/bags', { says: 'fuse T2A 250V 5x20', quantity: 9, bag: 9 }), 201);
+  await bodyOf(http.upload(`/api/boards?name=fused.csv&id=${randomUUID()}`, 'Reference,Value\nF1,fuse T2A 250V 5x20\n'), 201);
+  const body = { board: 'fused', boards: 1, reserve: true, spares: false, anyway: true };
+  const { build } = await bodyOf<Acted>(http.act('/api/kits', body), 201);
+  assert.deepEqual(
+    (await kit(build)).takes.map(({ bag, cautions }) => [bag, cautions]),
+    [[9, ['fuses']]],
+  );
+  await bodyOf(http.act(`/api/kits/${build}/cancel`, {}), 201);
+});
+
 void test('boards are not finished while stops are open, unless it is said how many were made', () =>
   withKit(3, async (build, takeOf) => {
     const { id: take } = await takeOf(1);

@@ -24,6 +24,7 @@ function take(bag: number, picked = 0): KitTakeView {
     state: picked < 5 ? 'open' : 'done',
     onHand: 9,
     expected: 0,
+    cautions: [],
   };
 }
 const named = (bag: number): string => String(bag).padStart(8, '0');

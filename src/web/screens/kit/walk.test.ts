@@ -44,6 +44,7 @@ function take(bag: number, more: Partial<KitTakeView> = {}): KitTakeView {
     state: 'open',
     onHand: 20,
     expected: 0,
+    cautions: [],
     ...more,
   };
 }
@@ -172,10 +173,10 @@ void test('a bag is emptied when all its open stops together take what it holds'
   assert.deepEqual(emptiedBags([...two.slice(1), take(8)]), []);
 });
 
-void test('cautions are told by code and words; a plain resistor has none', () => {
-  const part = (code: string, text: string) => ({ code, text });
-  assert.deepEqual(cautionsOf([part('R-0805-1K0-F', '1k 1%')]), []);
-  assert.deepEqual(cautionsOf([part('F-5X20-2A', 'T 2A 250V'), part('BT-18650', 'cell')]), ['cells', 'fuses']);
+void test('each caution of its parts is said once for the kit, in the same order', () => {
+  assert.deepEqual(cautionsOf([take(1), take(2)]), []);
+  const takes = [take(1, { cautions: ['fuses'] }), take(2, { cautions: ['cells', 'mains'] }), take(3, { cautions: ['fuses'] })];
+  assert.deepEqual(cautionsOf(takes), ['cells', 'mains', 'fuses']);
 });
 
 void test('depth is said by rank, part of the box and neighbour', () => {

@@ -1,5 +1,6 @@
 import type { BoxPicture } from '#api/bags.ts';
 import type { KitAct, KitTakeView } from '#api/kits.ts';
+import { CAUTIONS, type Caution } from '#core/kit/cautions.ts';
 import type { CellName } from '#say/en/kit-page.ts';
 import { depthOf, type Depth } from '../../ui/depth.ts';
 import type { Slot } from '../../ui/slots.tsx';
@@ -186,19 +187,7 @@ export function emptiedBags(takes: readonly KitTakeView[]): number[] {
   return [...want].filter(([, { onHand, open }]) => open >= onHand).map(([bag]) => bag);
 }
 
-/** Ways in which parts of the kit can harm who solders them. */
-export type Caution = 'cells' | 'mains' | 'fuses' | 'leaded';
-
-const SIGNS: readonly (readonly [Caution, RegExp])[] = [
-  ['cells', /^BT-|\bli-?(?:ion|po)\b|\blithium\b|\b18650\b|\bCR20\d\d\b/i],
-  ['mains', /\bAC mains\b|\bmains\b|\b(?:230|240|250) ?V ?AC\b|-[XY][12]\b/i],
-  ['fuses', /^F-/],
-  ['leaded', /\bSn6\dPb|\b6[03]\/(?:40|37)\b|\bleaded\b/i],
-];
-
-/** Told by what the part code and its words say; nothing said, nothing known. */
-export function cautionsOf(takes: readonly { readonly code: string; readonly text: string }[]): Caution[] {
-  return SIGNS.filter(([, sign]) => takes.some(({ code, text }) => sign.test(code) || sign.test(text))).map(
-    ([caution]) => caution,
-  );
+/** What is to be minded with the kit: each caution of its parts once, in the order in which they are said. */
+export function cautionsOf(takes: readonly { readonly cautions: readonly Caution[] }[]): Caution[] {
+  return CAUTIONS.filter((caution) => takes.some(({ cautions }) => cautions.includes(caution)));
 }

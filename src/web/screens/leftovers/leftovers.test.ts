@@ -24,6 +24,7 @@ function take(bag: number, picked: number, returned: number, expected: number): 
     state: 'done',
     onHand: 0,
     expected,
+    cautions: [],
   };
 }
 
