@@ -1,13 +1,10 @@
 import { useEffect, useRef, useSyncExternalStore } from 'react';
-
-/** What a key does: `p`, `?`, `ArrowDown`, `Ctrl+Enter`, or two in a row: `g b`. */
-export type KeyMap = Readonly<Record<string, () => void>>;
+import { answerKey, type Begun, type KeyMap, type Press } from './key-acts.ts';
 
 const OFF = 'bagatelle-keys-off';
-const SEQUENCE_MS = 1200;
 const stack: { readonly map: KeyMap }[] = [];
 const told = new Set<() => void>();
-let begun: { key: string; at: number } | null = null;
+let begun: Begun | null = null;
 
 /** Can single keys act? They can be switched off (WCAG 2.2, 2.1.4 Character Key Shortcuts). */
 export function useKeysOn(): readonly [boolean, (on: boolean) => void] {
@@ -49,47 +46,27 @@ export function useKeys(map: KeyMap, when = true): void {
 
 const TYPED = new Set(['INPUT', 'TEXTAREA', 'SELECT']);
 
-function inField(target: EventTarget | null): boolean {
-  if (!(target instanceof HTMLElement)) return false;
-  if (target instanceof HTMLInputElement && ['radio', 'checkbox', 'button', 'submit'].includes(target.type)) return false;
-  return TYPED.has(target.tagName) || target.isContentEditable;
+function fieldOf(target: EventTarget | null): Press['field'] {
+  if (!(target instanceof HTMLElement)) return 'none';
+  if (target instanceof HTMLInputElement && ['radio', 'checkbox', 'button', 'submit'].includes(target.type)) return 'none';
+  if (target.tagName === 'TEXTAREA' || target.isContentEditable) return 'text';
+  return TYPED.has(target.tagName) ? 'line' : 'none';
 }
 
-/** Enter and the space bar on a link or a button press it, whatever else they may do on the page. */
-function pressesIt(target: EventTarget | null, key: string): boolean {
-  if (key !== 'Enter' && key !== ' ') return false;
-  return target instanceof Element && target.closest('a[href], button, summary, input, [role=button]') !== null;
-}
-
-function nameOf(event: KeyboardEvent): string {
-  const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
-  return event.ctrlKey || event.metaKey ? `Ctrl+${key}` : key;
-}
+const isPressed = (target: EventTarget | null): boolean =>
+  target instanceof Element && target.closest('a[href], button, summary, input, [role=button]') !== null;
 
 /** Listens for the whole page; called once. */
 export function listenForKeys(): void {
   addEventListener('keydown', (event) => {
     if (event.defaultPrevented || event.isComposing || event.altKey) return;
-    const key = nameOf(event);
-    const plain = key.length === 1;
-    if (plain && (inField(event.target) || localStorage.getItem(OFF) !== null)) return;
-    if (inField(event.target) && !key.startsWith('Ctrl+')) return;
-    if (pressesIt(event.target, key)) return;
     if (document.querySelector('[role=dialog][aria-modal], dialog[open], [data-modal]')) return;
-    const both = begun && Date.now() - begun.at < SEQUENCE_MS ? `${begun.key} ${key}` : null;
-    begun = null;
-    const act = (both && find(both)) || find(key);
-    if (act) {
-      event.preventDefault();
-      act();
-    } else if (plain && startsOne(key)) begun = { key, at: Date.now() };
+    const { key, ctrlKey, metaKey, repeat, target } = event;
+    const press = { key, ctrlKey, metaKey, repeat, at: Date.now(), field: fieldOf(target), presses: isPressed(target) };
+    const maps = stack.map(({ map }) => map);
+    const answer = answerKey(press, maps, begun, localStorage.getItem(OFF) === null);
+    begun = answer.begun;
+    if (answer.prevent) event.preventDefault();
+    answer.act?.();
   });
-}
-
-function find(key: string): (() => void) | undefined {
-  return stack.toReversed().find(({ map }) => map[key])?.map[key];
-}
-
-function startsOne(key: string): boolean {
-  return stack.some(({ map }) => Object.keys(map).some((name) => name.startsWith(`${key} `)));
 }

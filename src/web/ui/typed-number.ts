@@ -1,5 +1,5 @@
 import { useRef } from 'react';
-import type { KeyMap } from './keys.ts';
+import type { KeyMap } from './key-acts.ts';
 
 const TOGETHER_MS = 1500;
 const FIGURES = ['0', '1', '2', '3', '4', '5', '6', '7', '8', '9'];
