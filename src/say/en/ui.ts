@@ -23,6 +23,8 @@ export const UI = {
   close: 'Close',
   away: 'The lab does not answer.',
   awayKept: 'What you typed is kept in this window. Try again when it is back.',
+  firstBooked:
+    'What you sent before had arrived and is booked; this change is not. Look at what stands there now, then do what is still to do.',
   offline: 'The lab machine can’t be heard.',
   offlineKept: 'What you see is from before. Nothing that you typed is lost; the page goes on by itself.',
   demo: 'Demo lab',

@@ -1,6 +1,8 @@
 import { useMutation } from '@tanstack/react-query';
 import { useRef } from 'react';
+import { UI } from '#say/en/ui.ts';
 import { ask, Unanswered, type Method, type Trouble } from './ask.ts';
+import { Unanswereds } from './unanswered.ts';
 
 export interface Act<Body extends object, Answer> {
   /** does it; the answer, or null where there was none (then `trouble` says why, and what was typed stays) */
@@ -27,11 +29,35 @@ export function newActId(): string {
   return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join('-');
 }
 
-/** What a person does: one act with an id of its own, which a second try keeps. */
+const unanswereds = new Unanswereds();
+
+/** Sends an act and remembers it until it has its answer; a refusal is one too. */
+async function sent<Answer>(method: Method, { path, body }: Told<object>): Promise<Answer> {
+  const waited = unanswereds.waits(path, body);
+  try {
+    const answer = await ask<Answer>(path, { method, body });
+    unanswereds.answered(path, body);
+    return answer;
+  } catch (error) {
+    if (!(error instanceof Unanswered)) throw error;
+    if (error.trouble.kind === 'away') unanswereds.lost(path, { id: body.id, body });
+    else unanswereds.answered(path, body);
+    throw waited ? arrivedAfterAll(error) : error;
+  }
+}
+
+/** The lab knows the id with another body: what was sent first had arrived, and the change of mind is not booked on top of it. */
+function arrivedAfterAll(error: Unanswered): Unanswered {
+  const { trouble } = error;
+  if (trouble.kind === 'away' || trouble.problem.code !== 'id-reused') return error;
+  return new Unanswered({ kind: 'refused', problem: { ...trouble.problem, detail: UI.firstBooked } });
+}
+
+/** What a person does: one act with an id of its own, which a second press keeps while there is no answer. */
 export function useAct<Body extends object, Answer>(path: string, method: Method = 'POST'): Act<Body, Answer> {
   const last = useRef<Told<Body> | null>(null);
   const { mutateAsync, isPending, error, data, reset } = useMutation({
-    mutationFn: (told: Told<Body>) => ask<Answer>(told.path, { method, body: told.body }),
+    mutationFn: (told: Told<Body>) => sent<Answer>(method, told),
   });
   const send = async (told: Told<Body>): Promise<Answer | null> => {
     last.current = told;
@@ -43,7 +69,10 @@ export function useAct<Body extends object, Answer>(path: string, method: Method
     }
   };
   return {
-    run: (body) => send({ path, body: { ...body, id: newActId() } }),
+    run: (body) => {
+      const next = unanswereds.next(path, body, newActId);
+      return send({ path, body: { ...(next.body as Body), id: next.id } }); // as: this body, or the one that was sent before for it
+    },
     again: () => (last.current ? send(last.current) : Promise.resolve(null)),
     forget: reset,
     busy: isPending,
