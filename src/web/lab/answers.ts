@@ -91,7 +91,7 @@ export const useLine = (
   });
 
 export const useKits = (): Asked<{ readonly builds: readonly BuildView[] }> => useAnswer('/api/kits');
-export const useKit = (build: string): Asked<KitView> => useAnswer(`/api/kits/${build}`);
+export const useKit = (build: string): Asked<KitView> => useAnswer(`/api/kits/${encodeURIComponent(build)}`);
 
-export const useDraft = (draft: string): Asked<DraftView> => useAnswer(`/api/drafts/${draft}`);
+export const useDraft = (draft: string): Asked<DraftView> => useAnswer(`/api/drafts/${encodeURIComponent(draft)}`);
 export const useDevices = (): Asked<DevicesView> => useAnswer('/api/devices');

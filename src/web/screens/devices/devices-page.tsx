@@ -95,7 +95,7 @@ function DeviceTable({ devices, here }: { readonly devices: readonly DeviceView[
 }
 
 function Forget({ device }: { readonly device: DeviceView }) {
-  const forget = useAct<object, object>(`/api/devices/${device.id}/forget`);
+  const forget = useAct<object, object>(`/api/devices/${encodeURIComponent(device.id)}/forget`);
   return (
     <>
       <Button

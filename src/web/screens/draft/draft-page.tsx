@@ -26,7 +26,7 @@ import './draft.css';
 export function DraftPage() {
   const { draft } = useParams({ from: '/drafts/$draft' });
   const asked = useDraft(draft);
-  const keep = useAct<object, Kept>(`/api/drafts/${draft}/keep`);
+  const keep = useAct<object, Kept>(`/api/drafts/${encodeURIComponent(draft)}/keep`);
   if (keep.done && 'bags' in keep.done) return <KeptView made={keep.done} />;
   if (keep.done)
     return (

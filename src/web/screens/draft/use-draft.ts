@@ -28,7 +28,7 @@ export function useTelling(draft: string): Told {
 }
 
 function tellingOf(draft: string): Telling {
-  const path = `/api/drafts/${draft}`;
+  const path = `/api/drafts/${encodeURIComponent(draft)}`;
   return new Telling(async (change) => {
     const view = await ask<DraftView>(path, { method: 'PATCH', body: change });
     // an answer that was asked for before knows less than this one

@@ -46,7 +46,7 @@ export interface KitActs {
 
 /** What can be done with a kit. Busy until the page knows what came of it, so that no stop is pressed twice. */
 export function useKitActs(build: string): KitActs {
-  const path = `/api/kits/${build}`;
+  const path = `/api/kits/${encodeURIComponent(build)}`;
   const picks = useAct<PicksBody, Answer>(`${path}/picks`);
   const reserve = useAct<{ readonly anyway?: boolean }, Answer>(`${path}/reserve`);
   const finish = useAct<{ readonly made: number }, Answer>(`${path}/finish`);
