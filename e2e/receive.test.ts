@@ -58,15 +58,16 @@ if (browser) {
   });
 
   void test('pieces are added once, though nothing can be read of the bag after it; a lost undo is tried again and shown', async () => {
+    lab.command('receive', '--bag', '70', '--box', 'A', '12 4k7 0805');
     const page = await browser.newPage();
-    await page.goto(`${lab.url}receive?box=A&bag=1&says=4k7+0805`);
-    const before = await onHand(lab, 1);
+    await page.goto(`${lab.url}receive?box=A&bag=70&says=4k7+0805`);
+    const before = await onHand(lab, 70);
     await page.getByLabel('How many').fill('20');
-    await page.route('**/api/bags/1', (route) => route.abort());
-    await page.getByRole('button', { name: 'Add 20 to bag 1' }).click();
-    await page.getByRole('heading', { name: /^20 added to bag 1/ }).waitFor();
+    await page.route('**/api/bags/70', (route) => route.abort());
+    await page.getByRole('button', { name: 'Add 20 to bag 70' }).click();
+    await page.getByRole('heading', { name: /^20 added to bag 70/ }).waitFor();
     assert.equal(await page.getByLabel('How many').inputValue(), '');
-    assert.equal(await onHand(lab, 1), before + 20);
+    assert.equal(await onHand(lab, 70), before + 20);
 
     await page.route('**/api/undo', async (route) => {
       await route.fetch();
@@ -77,7 +78,7 @@ if (browser) {
     await page.unroute('**/api/undo');
     await page.getByRole('button', { name: 'Try again' }).click();
     await page.getByText('taken back').first().waitFor();
-    assert.equal(await onHand(lab, 1), before);
+    assert.equal(await onHand(lab, 70), before);
     await page.close();
   });
 
