@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { readSum } from '#core/quantity/sum.ts';
 import { saySum, saySumWrong } from '#say/en/ui.ts';
 import { Field } from './field.tsx';
@@ -15,13 +16,17 @@ interface SumFieldProps {
 /** Takes how many; piles may be added up as they are counted: `47+31+12`. The total stands below. */
 export function SumField({ value, onChange, help, wrong, ...rest }: SumFieldProps) {
   const read = readSum(value);
-  const said = read.kind === 'wrong' && !/[+-]\s*$/.test(value) ? saySumWrong(read.piece, read.why) : null;
+  // a plus at the end waits for its pile; once Enter was pressed on it, it is said what is missing
+  const [entered, setEntered] = useState<string | null>(null);
+  const waits = /[+-]\s*$/.test(value) && entered !== value;
+  const said = read.kind === 'wrong' && !waits ? saySumWrong(read.piece, read.why) : null;
   const below = read.kind === 'sum' && read.terms.length > 1 ? saySum(read.terms, read.total) : help;
   return (
     <Field
       {...rest}
       value={value}
       onChange={(event) => onChange(event.target.value)}
+      onKeyDown={(event) => event.key === 'Enter' && setEntered(value)}
       inputMode="text"
       help={below}
       wrong={said ?? wrong ?? null}
