@@ -256,6 +256,8 @@ export interface KitPick {
   readonly quantity: number;
   /** the bag gave no more: the rest of the promise is let go and the bag is to be counted */
   readonly short?: boolean;
+  /** no more is wanted: the rest of the promise is let go, and nothing is wrong with the bag */
+  readonly enough?: boolean;
   /** what the person's screen knew to be picked of it before: where that is no longer so, nothing is booked */
   readonly saw?: number;
 }

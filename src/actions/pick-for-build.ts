@@ -21,7 +21,7 @@ interface Pulled {
 
 /**
  * Picks a kit, whole or stop by stop: what really went into each cell. A short pick lets the rest of the promise go and puts the
- * bag on the count list; without `short`, what is not picked stays promised. A stop that was done may be picked again,
+ * bag on the count list; one that is `enough` lets it go too; without either, what is not picked stays promised. A stop that was done may be picked again,
  * with a warning, unless the person's screen knew less of it (`saw`): then another was quicker.
  */
 export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = action(
@@ -43,7 +43,7 @@ export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = actio
     await postBagChanges(tx, input.id, change, pulled.value.doubtful);
     for (const pick of picks.value) {
       const picked = pick.of.picked + pick.quantity;
-      await setTake(tx, { ...pick.of, picked, state: pick.short || picked >= pick.of.planned ? 'done' : 'open' });
+      await setTake(tx, { ...pick.of, picked, state: closes(pick) || picked >= pick.of.planned ? 'done' : 'open' });
     }
     await setBuild(tx, build.id, 'picking', null);
     await settle(tx, change, build.id);
@@ -66,6 +66,9 @@ export const pickForBuild: Action<PickForBuildInput, PickForBuildResult> = actio
     return done({ act: input.id, repeat: false, change, warnings, build: build.id, picked, open, bags: balances });
   },
 );
+
+/** Nothing more comes into this cell: the bag gave no more, or no more is wanted. */
+const closes = ({ short, enough }: KitPick): boolean => short === true || enough === true;
 
 /** What a hand took is booked, also from a stop that was done; but it may be the same pick told twice. */
 async function pickedAgain(tx: Tx, build: string, picks: readonly PlannedPick[]): Promise<Warning[]> {
@@ -107,7 +110,7 @@ async function plannedPicks(tx: Tx, kit: OpenKit, picks: readonly KitPick[] | un
     const of = kit.takes.get(pick.take);
     if (!of || found.has(pick.take))
       return refuse('not-valid', { field: 'take', received: pick.take, expected: 'take-of-build' });
-    const trouble = quantityTrouble('quantity', pick.quantity, pick.short ? 0 : 1);
+    const trouble = quantityTrouble('quantity', pick.quantity, closes(pick) ? 0 : 1);
     if (trouble) return { ok: false, refusal: { ...trouble, args: { ...trouble.args, ...(await stopOf(tx, of)) } } };
     if (pick.saw !== undefined && pick.saw !== of.picked)
       return refuse('picked-meanwhile', { ...(await stopOf(tx, of)), picked: of.picked, saw: pick.saw });

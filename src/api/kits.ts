@@ -196,6 +196,9 @@ export const PickKitRequest = z
           take,
           quantity,
           short: z.boolean().exactOptional().openapi({ description: 'the bag gave no more' }),
+          enough: z.boolean().exactOptional().openapi({
+            description: 'no more is wanted: the rest of the promise is let go, and nothing is wrong with the bag',
+          }),
           saw: quantity.exactOptional().openapi({
             description: '`picked` of the take as the page shows it: where another was quicker, nothing is booked',
           }),

@@ -147,6 +147,26 @@ void test('fewer lets the rest go; none at all wants to be said', () =>
     assert.equal((await takeOf(2)).state, 'open');
   }));
 
+void test('what is enough closes its stop, and nothing is said against the bag; a bag that gave no more is to be counted', () =>
+  withKit(3, async (build, takeOf) => {
+    const { id: take } = await takeOf(3);
+    const toCount = async (): Promise<boolean> => (await bodyOf<{ toCount: boolean }>(http.get('/api/bags/3'))).toCount;
+    const enough = await bodyOf<Acted>(pick(build, { picks: [{ take, quantity: 7, enough: true }] }), 201);
+    assert.deepEqual([enough.picked, enough.open, enough.warnings, await toCount()], [7, 2, [], false]);
+    assert.deepEqual([(await takeOf(3)).state, (await stock())[2]], ['done', [43, 43]]);
+    await undo(enough.id);
+    assert.deepEqual([(await takeOf(3)).state, (await stock())[2]], ['open', [50, 41]]);
+    await bodyOf(pick(build, { picks: [{ take, quantity: 7 }] }), 201);
+    const more = await bodyOf<Acted>(pick(build, { picks: [{ take, quantity: 0, enough: true }] }), 201);
+    assert.deepEqual([more.picked, more.open, await toCount()], [0, 2, false]);
+    const short = await bodyOf<Acted>(pick(build, { picks: [{ take: (await takeOf(1)).id, quantity: 1, short: true }] }), 201);
+    assert.deepEqual(
+      short.warnings.map(({ code }) => code),
+      ['on-count-list'],
+    );
+    await undo(short.id);
+  }));
+
 void test('of two who pick one stop the second is told, and nothing of its pick is booked', () =>
   withKit(3, async (build, takeOf) => {
     const [one, two] = [await takeOf(1), await takeOf(2)];
