@@ -81,7 +81,7 @@ if (browser) {
     await page.goto(`${own.url}begin`);
     await page.getByRole('button', { name: 'Open the demo lab' }).click();
     await page.getByRole('heading', { name: 'Filling the demo lab…' }).waitFor();
-    await page.waitForURL(`${own.url}`, { timeout: 120_000 });
+    await page.waitForURL(own.url, { timeout: 120_000 });
     assert.ok((await bags(own)).length > 200);
     await page.goto(`${own.url}begin`);
     await page.getByRole('button', { name: 'Clear the demo lab' }).click();
@@ -134,6 +134,23 @@ if (browser) {
       boards.map(({ name, revisions }) => [name, revisions.map(({ lines }) => lines)]),
       [['Tide logger', [3]]],
     );
+    await page.close();
+  });
+
+  void test('a file whose answer is lost is brought again under the id it had', async () => {
+    const page = await browser.newPage();
+    const ids: (string | null)[] = [];
+    await page.goto(`${lab.url}receive`);
+    await page.route('**/api/drafts?*', (route) => {
+      ids.push(new URL(route.request().url()).searchParams.get('id'));
+      return ids.length === 1 ? route.abort() : route.continue();
+    });
+    await bring(page, 'Choose a list', 'shelf.csv', LIST);
+    await page.getByText('The lab does not answer.').waitFor();
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await page.getByRole('heading', { name: /^5 lines read\./ }).waitFor();
+    assert.match(ids[0] ?? '', /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/);
+    assert.equal(ids[1], ids[0]);
     await page.close();
   });
 

@@ -1,7 +1,7 @@
 import { useMutation } from '@tanstack/react-query';
 import { useRef } from 'react';
 import { UI } from '#say/en/ui.ts';
-import { ask, Unanswered, type Method, type Trouble } from './ask.ts';
+import { ask, troubleOf, Unanswered, type Method, type Trouble } from './ask.ts';
 import { Unanswereds } from './unanswered.ts';
 
 export interface Act<Body extends object, Answer> {
@@ -76,7 +76,7 @@ export function useAct<Body extends object, Answer>(path: string, method: Method
     again: () => (last.current ? send(last.current) : Promise.resolve(null)),
     forget: reset,
     busy: isPending,
-    trouble: error instanceof Unanswered ? error.trouble : error ? { kind: 'away' } : null,
+    trouble: troubleOf(error),
     done: data,
   };
 }

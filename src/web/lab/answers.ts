@@ -6,7 +6,7 @@ import type { DevicesView } from '#api/devices.ts';
 import type { DraftView } from '#api/drafts.ts';
 import type { BuildView, KitView } from '#api/kits.ts';
 import type { LabView } from '#api/lab.ts';
-import { address, ask, Unanswered, type Trouble } from './ask.ts';
+import { address, ask, troubleOf, Unanswered, type Trouble } from './ask.ts';
 import { changes } from './changes.ts';
 import { MOST_FOUND } from './questions.ts';
 
@@ -61,7 +61,7 @@ export function useAnswer<T>(question: string | null, { keep = false }: { readon
     value: data,
     waiting: isPending && question !== null && !error,
     asking: isFetching,
-    trouble: error instanceof Unanswered ? error.trouble : error ? { kind: 'away' } : null,
+    trouble: troubleOf(error),
   };
 }
 

@@ -14,6 +14,13 @@ export class Unanswered extends Error {
   }
 }
 
+/** What a page says of a failed question or act; a fault of ours is no trouble of the lab, and is thrown on. */
+export function troubleOf(error: Error | null): Trouble | null {
+  if (error === null) return null;
+  if (error instanceof Unanswered) return error.trouble;
+  throw error;
+}
+
 export type Method = 'GET' | 'POST' | 'PATCH' | 'DELETE';
 
 interface Sent {
@@ -28,7 +35,7 @@ const CHANGE = 'bagatelle-change';
 /** Asks the lab's API; what comes back has the shape that `src/api` gives for the address. Throws `Unanswered`. */
 export async function ask<Answer>(address: string, sent: Sent = {}): Promise<Answer> {
   const answer = await fetched(address, sent);
-  const body: unknown = answer.headers.get('content-type')?.includes('json') ? await answer.json() : null;
+  const body = await readBody(answer, sent.signal);
   if (!answer.ok) {
     if (isProblem(body)) {
       if (body.code === 'wire-change-ahead') changes.reset();
@@ -39,6 +46,17 @@ export async function ask<Answer>(address: string, sent: Sent = {}): Promise<Ans
   // what an act answers must be known to the questions that follow it
   if (sent.method && sent.method !== 'GET') changes.note(Number(answer.headers.get(CHANGE)));
   return body as Answer; // as: the shape is the API's contract, which the server's compiler holds
+}
+
+async function readBody(answer: Response, signal?: AbortSignal): Promise<unknown> {
+  if (!answer.headers.get('content-type')?.includes('json')) return null;
+  try {
+    return await answer.json();
+  } catch (error) {
+    if (signal?.aborted) throw error;
+    // it broke off on its way
+    throw new Unanswered({ kind: 'away' });
+  }
 }
 
 async function fetched(address: string, { method = 'GET', body, signal }: Sent): Promise<Response> {

@@ -15,7 +15,7 @@ export function fileIs(name: string): FileIs {
   return BACKUPS.some((one) => one === ending) ? 'backup' : 'neither';
 }
 
-/** Has a file read as a list or a BOM; nothing of it is kept as stock or board. */
-export function bringFile(file: File, is: 'list' | 'bom'): Promise<DraftView> {
-  return ask<DraftView>(address('/api/drafts', { name: file.name, is }), { method: 'POST', body: file });
+/** Has a file read as a list or a BOM; nothing of it is kept as stock or board. The same id again answers the same draft. */
+export function bringFile(file: File, is: 'list' | 'bom', id: string): Promise<DraftView> {
+  return ask<DraftView>(address('/api/drafts', { name: file.name, is, id }), { method: 'POST', body: file });
 }

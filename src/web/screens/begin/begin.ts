@@ -1,7 +1,7 @@
 import { useMutation } from '@tanstack/react-query';
 import type { Begun } from '#api/lab.ts';
 import { newActId } from '../../lab/act.ts';
-import { address, ask, Unanswered, type Trouble } from '../../lab/ask.ts';
+import { address, ask, troubleOf, type Trouble } from '../../lab/ask.ts';
 
 interface Told {
   readonly id: string;
@@ -26,6 +26,6 @@ export function useRestore(onDone: () => void): Restoring {
     restore: (file) => !isPending && mutate({ id: newActId(), file }),
     again: variables && (() => mutate(variables)),
     file: isPending ? variables.file.name : null,
-    trouble: error instanceof Unanswered ? error.trouble : error ? { kind: 'away' } : null,
+    trouble: troubleOf(error),
   };
 }

@@ -2,29 +2,32 @@ import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
 import { BOARDS_PAGE, SAY_EACH_ALONE, SAY_WORKING_OUT, sayBoards } from '#say/en/boards-page.ts';
 import { useBoards, useReach } from '../../lab/answers.ts';
+import { useBring, type Bringing } from '../../lab/bring.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { useKeys } from '../../ui/keys.ts';
 import { Note } from '../../ui/note.tsx';
+import { usePageDrop } from '../../ui/page-drop.ts';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
 import { BoardDrawer } from './board-drawer.tsx';
 import { BoardTable } from './board-rows.tsx';
 import { canBuild, entriesOf, nextName, type BoardEntry } from './boards.ts';
-import { BringBom, BringTrouble, useBringing, type Bringing } from './bring-bom.tsx';
+import { BringBom, BringTrouble } from './bring-bom.tsx';
 import './boards.css';
 
 /** The boards that the lab keeps, how many of each can be built, and the way in for a new one. */
 export function BoardsPage() {
   const boards = useBoards();
   const reach = useReach();
-  const bringing = useBringing();
+  const bringing = useBring('bom');
+  const over = usePageDrop(bringing.bring);
   const known = boards.value?.boards;
   const entries = entriesOf(known ?? [], reach.value?.boards);
   const can = canBuild(entries);
   const why = !known || known.length === 0 ? null : can === null && !reach.trouble ? SAY_WORKING_OUT : SAY_EACH_ALONE;
   return (
-    <main id="main" className={bringing.over ? 'page boards dropping' : 'page boards'}>
+    <main id="main" className={over ? 'page boards dropping' : 'page boards'}>
       {known ? (
-        <Boards entries={entries} bringing={bringing} title={sayBoards(known.length, can)} why={why} />
+        <Boards entries={entries} bringing={bringing} over={over} title={sayBoards(known.length, can)} why={why} />
       ) : (
         <Answer title={BOARDS_PAGE.reading} />
       )}
@@ -36,11 +39,12 @@ export function BoardsPage() {
 interface BoardsProps {
   readonly entries: readonly BoardEntry[];
   readonly bringing: Bringing;
+  readonly over: boolean;
   readonly title: string;
   readonly why: string | null;
 }
 
-function Boards({ entries, bringing, title, why }: BoardsProps) {
+function Boards({ entries, bringing, over, title, why }: BoardsProps) {
   const { board } = useSearch({ from: '/boards' });
   const navigate = useNavigate();
   const [now] = useState(() => new Date());
@@ -57,7 +61,7 @@ function Boards({ entries, bringing, title, why }: BoardsProps) {
     <div className={chosen ? 'split' : undefined}>
       <div>
         <Answer title={title} why={why}>
-          <BringBom bringing={bringing} />
+          <BringBom bringing={bringing} over={over} />
         </Answer>
         <BringTrouble bringing={bringing} />
         {chosen ? (
