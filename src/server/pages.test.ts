@@ -52,6 +52,33 @@ void test('a file is sent as small as the browser takes it, and is the same file
   assert.deepEqual([headers.get('cache-control'), encoding], ['no-cache', null], 'the page itself is asked for each time');
 });
 
+void test('an address of the page is answered with the page whatever its name holds; a file that is missing is not', async () => {
+  const asked = async (path: string, accept: string): Promise<readonly [status: number, html: boolean]> => {
+    const answer = await app.request(path, { headers: { accept } });
+    return [answer.status, (await answer.text()).startsWith('<!doctype html>')];
+  };
+  const page = 'text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8';
+  for (const path of [
+    '/boards/logger%20v1.2',
+    '/boards/a.b/lines/3',
+    '/boards/x%2Fy.z',
+    '/boards/..%2F..%2Fetc',
+    '/',
+    '/index.html',
+  ])
+    assert.deepEqual(await asked(path, page), [200, true], path);
+  for (const path of ['/assets/gone-1.js', '/assets/gone', '/api/nothing', '/api/nothing.json'])
+    assert.deepEqual(await asked(path, page), [404, false], path);
+  for (const [path, accept] of [
+    ['/gone.png', 'image/png,*/*;q=0.8'],
+    ['/gone.webmanifest', '*/*'],
+    ['/gone.json', 'text/html;q=0, application/json'],
+  ] as const)
+    assert.deepEqual(await asked(path, accept), [404, false], path);
+  assert.deepEqual(await asked('/boards/owl', '*/*'), [200, true]);
+  assert.deepEqual(await asked('/assets/a-1.js', page), [200, false]);
+});
+
 void test('the sheets that the widgets add by script are those that the content policy lets in', () => {
   const found = ['interactions/usePress.mjs', 'overlays/usePreventScroll.mjs'].map((file) => {
     const code = readFileSync(join(import.meta.dirname, '../../node_modules/react-aria/dist/private', file), 'utf8');

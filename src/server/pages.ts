@@ -67,19 +67,28 @@ function decoded(path: string): string {
   }
 }
 
-/** The built pages; an address without a dot is a place inside the one page. */
+const PAGE = '/index.html';
+
+/** Whether a browser asks for a page to show: it names HTML. A program that takes anything gets it where the address names no file. */
+function wantsPage(path: string, accepted: string): boolean {
+  if (path.startsWith('/assets/')) return false;
+  return takes(accepted, 'text/html') || (extname(path) === '' && (accepted === '' || takes(accepted, '*/*')));
+}
+
+/** The built pages: a file of the folder, else an address is a place inside the one page, whatever stands in its name. */
 export function pages(folder: string): MiddlewareHandler {
   return async (c, next) => {
     if (c.req.path.startsWith('/api/') || !['GET', 'HEAD'].includes(c.req.method)) return next();
     const path = decoded(c.req.path);
-    const place = extname(path) === '' ? '/index.html' : path;
-    const found = await pressedIn(folder, place, c.req.header('accept-encoding') ?? '');
-    if (!found && place === '/index.html') return c.text(NO_PAGES, 503);
-    if (!found) return next();
-    c.header('vary', 'accept-encoding');
+    const pressed = c.req.header('accept-encoding') ?? '';
+    const file = path === '/' ? null : await pressedIn(folder, path, pressed);
+    const shows = !file && wantsPage(path, c.req.header('accept') ?? '');
+    const found = shows ? await pressedIn(folder, PAGE, pressed) : file;
+    if (!found) return shows ? c.text(NO_PAGES, 503) : next();
+    c.header('vary', shows ? 'accept-encoding, accept' : 'accept-encoding');
     if (found.encoding) c.header('content-encoding', found.encoding);
-    const lasting = place.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache';
-    const type = TYPES[extname(place)] ?? 'application/octet-stream';
+    const lasting = path.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache';
+    const type = TYPES[extname(shows ? PAGE : path)] ?? 'application/octet-stream';
     return c.body(found.bytes, 200, { 'content-type': type, 'cache-control': lasting });
   };
 }
