@@ -31,3 +31,8 @@ export function wholeWord(word: string | undefined, least = 1, most = 999_999_99
   const number = Number(word);
   return number >= least && number <= most ? number : null;
 }
+
+/** Words that an answer changes: only where none of these was changed while it was awaited. */
+export function unlessMoved<W extends object>(now: W, before: W, names: readonly (keyof W)[], then: (now: W) => W): W {
+  return names.every((name) => now[name] === before[name]) ? then(now) : now;
+}

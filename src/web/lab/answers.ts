@@ -91,7 +91,10 @@ export const useLine = (
   });
 
 export const useKits = (): Asked<{ readonly builds: readonly BuildView[] }> => useAnswer('/api/kits');
-export const useKit = (build: string): Asked<KitView> => useAnswer(`/api/kits/${encodeURIComponent(build)}`);
+const kitPath = (build: string): string => `/api/kits/${encodeURIComponent(build)}`;
+export const useKit = (build: string): Asked<KitView> => useAnswer(kitPath(build));
+/** The kit as it was answered last, for what goes on after an act: its page may not be drawn anew yet. */
+export const kitNow = (build: string): KitView | undefined => queries.getQueryData<KitView>(['lab', kitPath(build)]);
 
 export const useDraft = (draft: string): Asked<DraftView> => useAnswer(`/api/drafts/${encodeURIComponent(draft)}`);
 export const useDevices = (): Asked<DevicesView> => useAnswer('/api/devices');

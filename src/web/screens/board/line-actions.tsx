@@ -23,7 +23,7 @@ export function LineActions({ line, detail, place, acts }: LineActionsProps) {
   const accept = async (): Promise<void> => {
     if (bag === null || how === 'anyway' || acts.busy) return;
     await (how === 'accept' ? acts.accept(line, bag) : acts.take(line, bag, ''));
-    if (place.bag !== null) place.go({ bag: null, show: null }, 'replace');
+    place.acted();
   };
   const later = (): void => {
     if (fitted && !acts.busy) void acts.later(line, canLater);
@@ -42,7 +42,7 @@ export function LineActions({ line, detail, place, acts }: LineActionsProps) {
           busy={acts.busy}
           onTake={async (reason) => {
             await acts.take(line, bag, reason);
-            if (place.bag !== null) place.go({ bag: null, show: null }, 'replace');
+            place.acted();
           }}
         />
       )}

@@ -1,5 +1,6 @@
 import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
-import { wholeWord } from '../../address.ts';
+import { unlessMoved, wholeWord } from '../../address.ts';
+import { useStillHere } from '../../still-here.ts';
 
 /** What stands in the address of a board. */
 export interface BoardWords {
@@ -22,6 +23,8 @@ export interface BoardPlace {
   readonly bag: number | null;
   readonly others: boolean;
   readonly go: (change: BoardChange, how?: 'push' | 'replace') => void;
+  /** after an act on the line that is chosen now: the bag beside it goes */
+  readonly acted: () => void;
 }
 
 export const MOST_BOARDS = 10_000;
@@ -38,10 +41,17 @@ export function changed(words: BoardWords, change: BoardChange): BoardWords {
 /** Another line: what was looked at beside the former one goes. */
 export const toRow = (row: number): BoardChange => ({ row: String(row), bag: null, show: null });
 
+/** The words after an act that was begun at `before`. */
+export const afterAct = (now: BoardWords, before: BoardWords): BoardWords =>
+  unlessMoved(now, before, ['row', 'bag'], (words) => changed(words, { bag: null, show: null }));
+
 export function useBoardPlace(): BoardPlace {
   const { board } = useParams({ from: '/boards/$board' });
   const words = useSearch({ from: '/boards/$board' });
   const navigate = useNavigate();
+  const stillHere = useStillHere();
+  const to = (search: (now: BoardWords) => BoardWords, replace: boolean): void =>
+    void navigate({ to: '/boards/$board', params: { board }, search, replace, resetScroll: false });
   return {
     board,
     boards: wholeWord(words.boards, 1, MOST_BOARDS) ?? 1,
@@ -49,13 +59,9 @@ export function useBoardPlace(): BoardPlace {
     row: wholeWord(words.row),
     bag: wholeWord(words.bag),
     others: words.show === 'others',
-    go: (change, how = 'push') =>
-      void navigate({
-        to: '/boards/$board',
-        params: { board },
-        search: changed(words, change),
-        replace: how === 'replace',
-        resetScroll: false,
-      }),
+    go: (change, how = 'push') => to((now) => changed(now, change), how === 'replace'),
+    acted: () => {
+      if (words.bag !== undefined && stillHere()) to((now) => afterAct(now, words), true);
+    },
   };
 }

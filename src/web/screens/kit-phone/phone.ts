@@ -1,3 +1,4 @@
+import { unlessMoved } from '../../address.ts';
 import type { KitTakeView } from '#api/kits.ts';
 import { comingStops, isOpen, namedStop, readSkipped } from '../kit/walk.ts';
 
@@ -7,6 +8,10 @@ export interface PhoneWords {
   readonly show?: string;
   readonly hand?: string;
 }
+
+/** The words of the address after a pick that was begun at `before`: the next stop, unless something else was chosen meanwhile. */
+export const afterBooking = (now: PhoneWords, before: PhoneWords): PhoneWords =>
+  unlessMoved(now, before, ['take', 'show', 'hand'], ({ skipped }) => (skipped === undefined ? {} : { skipped }));
 
 export interface PhoneStand {
   /** the stop in the hand; null where all is done */

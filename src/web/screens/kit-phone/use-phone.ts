@@ -2,6 +2,7 @@ import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { KitTakeView, KitView } from '#api/kits.ts';
 import { sayAreIn, sayMade, sayMeanwhile, sayPickedNone, sayPickedSome } from '#say/en/kit-page.ts';
+import { useStillHere } from '../../still-here.ts';
 import { useKitActs, type KitActs } from '../kit/kit-acts.ts';
 import {
   asPlanned,
@@ -15,7 +16,7 @@ import {
   writeSkipped,
   type Pick,
 } from '../kit/walk.ts';
-import { standOf, type PhoneStand, type PhoneWords } from './phone.ts';
+import { afterBooking, standOf, type PhoneStand, type PhoneWords } from './phone.ts';
 
 export interface Phone extends PhoneStand {
   readonly kit: KitView;
@@ -35,6 +36,7 @@ export interface Phone extends PhoneStand {
 export function usePhone(kit: KitView): Phone {
   const words = useSearch({ from: '/kits/$build/pick' });
   const navigate = useNavigate({ from: '/kits/$build/pick' });
+  const stillHere = useStillHere();
   const acts = useKitActs(kit.build.id);
   const stand = standOf(kit.takes, words);
   const { stop } = stand;
@@ -44,7 +46,8 @@ export function usePhone(kit: KitView): Phone {
     void navigate({ search: { ...(skipped && { skipped }), ...next }, replace: true, resetScroll: false });
   const book = async (says: string, picks: readonly Pick[]): Promise<void> => {
     if (acts.busy) return;
-    if (await acts.pick(says, picks)) to({});
+    if ((await acts.pick(says, picks)) && stillHere())
+      await navigate({ search: (now: PhoneWords) => afterBooking(now, words), replace: true, resetScroll: false });
   };
   return {
     ...stand,
@@ -71,7 +74,7 @@ export function usePhone(kit: KitView): Phone {
     },
     finish: (made) => {
       const on = async (): Promise<void> => {
-        if (await acts.finish(sayMade, made))
+        if ((await acts.finish(sayMade, made)) && stillHere())
           await navigate({ to: '/kits/$build/leftovers', params: { build: kit.build.id }, search: {} });
       };
       void on();

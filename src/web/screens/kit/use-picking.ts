@@ -1,8 +1,23 @@
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import type { KitTakeView, KitView } from '#api/kits.ts';
 import { sayAreIn, sayPickedNone, sayPickedSome } from '#say/en/kit-page.ts';
+import { kitNow } from '../../lab/answers.ts';
+import { useStillHere } from '../../still-here.ts';
 import { useKitActs, type KitActs } from './kit-acts.ts';
-import { asPlanned, cellOf, comingStops, isOpen, namedStop, pickOf, stopAfter, stopName, toTake, type BoxWalk } from './walk.ts';
+import {
+  afterPick,
+  asPlanned,
+  cellOf,
+  comingStops,
+  isOpen,
+  namedStop,
+  pickOf,
+  stopAfter,
+  stopName,
+  toTake,
+  type BoxWalk,
+  type StopWords,
+} from './walk.ts';
 
 export interface Picking {
   readonly acts: KitActs;
@@ -18,8 +33,10 @@ export interface Picking {
 
 /** Picking at the desk: the chosen stop stands in the address. */
 export function usePicking(kit: KitView): Picking {
-  const { take: name, show } = useSearch({ from: '/kits/$build' });
+  const words = useSearch({ from: '/kits/$build' });
+  const { take: name, show } = words;
   const navigate = useNavigate({ from: '/kits/$build' });
+  const stillHere = useStillHere();
   const acts = useKitActs(kit.build.id);
   const named = namedStop(kit.takes, name);
   const chosen = named && isOpen(named) ? named : (comingStops(kit.takes)[0] ?? null);
@@ -30,7 +47,9 @@ export function usePicking(kit: KitView): Picking {
       resetScroll: false,
     });
   const after = async (booked: Promise<boolean>, take: KitTakeView): Promise<void> => {
-    if (await booked) to(stopAfter(kit.takes, take));
+    if (!(await booked) || !stillHere()) return;
+    const next = stopAfter(kitNow(kit.build.id)?.takes ?? kit.takes, take);
+    await navigate({ search: (now: StopWords) => afterPick(now, words, next), replace: true, resetScroll: false });
   };
   return {
     acts,

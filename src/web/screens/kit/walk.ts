@@ -2,6 +2,7 @@ import type { BoxPicture } from '#api/bags.ts';
 import type { KitAct, KitTakeView } from '#api/kits.ts';
 import { CAUTIONS, type Caution } from '#core/kit/cautions.ts';
 import type { CellName } from '#say/en/kit-page.ts';
+import { unlessMoved } from '../../address.ts';
 import { depthOf, type Depth } from '../../ui/depth.ts';
 import type { Slot } from '../../ui/slots.tsx';
 
@@ -26,7 +27,16 @@ export function cellOf(takes: readonly KitTakeView[], { cell, tray }: KitTakeVie
 }
 
 /** Name of a stop in an address: short, and the same for everybody. */
-export const stopName = (take: KitTakeView): string => take.id.slice(0, 8);
+export const stopName = ({ id }: { readonly id: string }): string => id.slice(0, 8);
+
+export interface StopWords {
+  readonly take?: string;
+  readonly show?: string;
+}
+
+/** The words of the address after a pick that was begun at `before`: the next stop, unless another was chosen meanwhile. */
+export const afterPick = (now: StopWords, before: StopWords, next: { readonly id: string } | null): StopWords =>
+  unlessMoved<StopWords>(now, before, ['take', 'show'], () => (next ? { take: stopName(next) } : {}));
 
 export function namedStop(takes: readonly KitTakeView[], name: string | undefined): KitTakeView | null {
   return (name !== undefined && takes.find((take) => stopName(take) === name)) || null;
