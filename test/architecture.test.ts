@@ -150,6 +150,11 @@ void test('SQL is written in db/ only, and movements only by its ledger', () => 
   assert.deepEqual(ledger, []);
 });
 
+void test('what crosses the wire is written by actions alone', () => {
+  const wrong = code.filter((file) => roomOf(file) === 'server' && /\btransact\b/.test(withoutTexts(textOf(file))));
+  assert.deepEqual(wrong, []);
+});
+
 void test('files stay small: median at most 100 lines, none over 500', () => {
   const measured = code.filter((file) => !/\.data\.tsx?$/.test(file));
   const lines = measured.map((file) => ({ file, lines: textOf(file).split('\n').length })).toSorted((a, b) => a.lines - b.lines);
@@ -161,7 +166,10 @@ void test('files stay small: median at most 100 lines, none over 500', () => {
 });
 
 void test('no barrels, no default exports, no grab-bag folders, no suppressions', () => {
-  const all = globSync('{src,test,outside,bench,demo,scripts,e2e}/**/*.{ts,tsx,mjs}', { cwd: ROOT, exclude: ['**/node_modules/**'] });
+  const all = globSync('{src,test,outside,bench,demo,scripts,e2e}/**/*.{ts,tsx,mjs}', {
+    cwd: ROOT,
+    exclude: ['**/node_modules/**'],
+  });
   assert.deepEqual(
     all.filter((file) => /^index\.tsx?$/.test(basename(file))),
     [],

@@ -11,6 +11,8 @@ import { saveBoard } from './save-board.ts';
 
 export interface KeepDraftInput extends ActInput {
   readonly draft: string;
+  /** version that was looked at; where another changed it since, it is not kept */
+  readonly saw?: number;
 }
 /** What a kept draft became. */
 export type KeptDraft = (ImportResult & { readonly became: 'bags' }) | (SaveBoardResult & { readonly became: 'board' });
@@ -19,12 +21,18 @@ export type KeptDraft = (ImportResult & { readonly became: 'bags' }) | (SaveBoar
  * Makes a draft real: a list its bags, a BOM its board; the draft goes in the same transaction. A repeat is known by its id and
  * the name of the draft alone, so that it is answered also when the draft is gone.
  */
-export async function keepDraft(lab: Lab, clock: Clock, who: Who, input: KeepDraftInput): Promise<Outcome<KeptDraft>> {
+export async function keepDraft(
+  lab: Lab,
+  clock: Clock,
+  who: Who,
+  { saw, ...input }: KeepDraftInput,
+): Promise<Outcome<KeptDraft>> {
   const draft = await lab.read((tx) => readDraft(tx, input.draft)); // before the repeat is looked for: it may be kept meanwhile
   const before = await repeatOf<KeptDraft>(lab, 'keepDraft', input);
   if (!before.ok) return before;
   if (before.value) return done(before.value);
   if (!draft) return refuse('no-such-draft', { draft: input.draft });
+  if (saw !== undefined && saw !== draft.version) return refuse('draft-changed', { draft: draft.name });
   const read = await readDraftFile(draft);
   if (!read.ok) return read;
   return perform(lab, keeping(draft, read.value), clock, who, input);

@@ -1,7 +1,6 @@
-import { randomUUID } from 'node:crypto';
-import { done, type Outcome } from '#core/stock/refusal.ts';
+import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import type { Lab } from '#db/database.ts';
-import { dropDraftsBefore, insertDraft, type Draft } from '#db/drafts.ts';
+import { dropDraftsBefore, insertDraft, readDraft, type Draft } from '#db/drafts.ts';
 import type { Clock } from './action.ts';
 import { readDraftFile, type DraftReading } from './read-draft.ts';
 
@@ -14,20 +13,36 @@ export interface OpenDraft {
   readonly reading: DraftReading;
 }
 
-/** Keeps a file that was brought in, to be looked at; refused, and not kept, where it is no table. Old drafts go. */
-export async function makeDraft(
-  lab: Lab,
-  clock: Clock,
-  { name, is, file }: Pick<Draft, 'name' | 'is' | 'file'>,
-): Promise<Outcome<OpenDraft>> {
+export interface MadeDraft extends OpenDraft {
+  /** it had been brought before under this id */
+  readonly repeat: boolean;
+}
+
+type Brought = Pick<Draft, 'id' | 'name' | 'is' | 'file'>;
+
+/**
+ * Keeps a file that was brought in, to be looked at; refused, and not kept, where it is no table. The same file again under
+ * its id is the same draft, with what was told of it since. Old drafts go.
+ */
+export async function makeDraft(lab: Lab, clock: Clock, brought: Brought): Promise<Outcome<MadeDraft>> {
   const told = { columns: {}, answers: [], out: [], box: null, board: null, revision: null };
-  const read = await readDraftFile({ file, name, told });
+  const read = await readDraftFile({ ...brought, told });
   if (!read.ok) return read;
   const made = clock.now();
-  const draft: Draft = { id: randomUUID(), name, is, file, told, rows: read.value.rows.length, made, version: 1 };
-  await lab.transact(async (tx) => {
+  const draft: Draft = { ...brought, told, rows: read.value.rows.length, made, version: 1 };
+  const known = await lab.transact(async (tx) => {
+    const before = await readDraft(tx, draft.id);
+    if (before) return before;
     await dropDraftsBefore(tx, new Date(Date.parse(made) - DAYS_KEPT * DAY).toISOString());
     await insertDraft(tx, draft);
+    return null;
   });
-  return done({ draft, reading: read.value });
+  if (!known) return done({ draft, reading: read.value, repeat: false });
+  if (!isSame(known, brought)) return refuse('id-reused', { id: brought.id });
+  const reading = known.version === 1 ? read : await readDraftFile(known);
+  return reading.ok ? done({ draft: known, reading: reading.value, repeat: true }) : reading;
+}
+
+function isSame(known: Draft, { name, is, file }: Brought): boolean {
+  return known.name === name && known.is === is && Buffer.compare(known.file, file) === 0;
 }

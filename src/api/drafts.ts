@@ -63,6 +63,7 @@ export type DraftRow = z.infer<typeof DraftRow>;
 export const DraftView = z
   .object({
     draft: z.string(),
+    version: z.int().openapi({ description: 'goes up with every change of what is told of it' }),
     name: z.string().openapi({ description: 'name of the file' }),
     is: z.enum(['list', 'bom']),
     bytes: z.int(),
@@ -92,6 +93,9 @@ export const DraftList = z
 export type DraftList = z.infer<typeof DraftList>;
 
 export const DraftQuery = z.object({
+  id: actId
+    .exactOptional()
+    .openapi({ description: 'any UUID from the caller: the same file under the same id is the same draft' }),
   name: z.string().min(1).max(255),
   is: z.enum(['list', 'bom']),
 });
@@ -110,4 +114,14 @@ export const DraftChange = z
   .openapi('DraftChange');
 export type DraftChange = z.infer<typeof DraftChange>;
 
-export const KeepDraft = z.strictObject({ id: actId, note }).openapi('KeepDraft');
+export const KeepDraft = z
+  .strictObject({
+    id: actId,
+    saw: z
+      .int()
+      .positive()
+      .exactOptional()
+      .openapi({ description: 'version that was looked at: where another changed it since, it is not kept' }),
+    note,
+  })
+  .openapi('KeepDraft');

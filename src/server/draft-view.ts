@@ -26,6 +26,7 @@ export function draftView(shown: ShownDraft): DraftView {
   const planned = [...bags.values()];
   return {
     draft: draft.id,
+    version: draft.version,
     name: draft.name,
     is: draft.is,
     bytes: draft.file.length,

@@ -140,3 +140,78 @@ void test('another page can neither change nor throw away a draft', async () => 
   assert.equal((await http.get(`/api/drafts/${draft}`)).status, 200);
   assert.equal((await http.upload('/api/drafts?name=x.csv&is=list', 'hello')).status, 422);
 });
+
+void test('a file that is brought again under its id is the same draft, as it was told meanwhile', async () => {
+  const before = (await bodyOf<DraftList>(http.get('/api/drafts'))).drafts.length;
+  const path = `/api/drafts?name=twice.csv&is=list&id=${randomUUID()}`;
+  const list = 'Bag,What,Pcs\n41,4k7 1% 0805 resistor,40\n';
+  const [one, two] = await Promise.all([http.upload(path, list), http.upload(path, list)]);
+  assert.deepEqual(
+    [one.status, two.status].toSorted((a, b) => a - b),
+    [200, 201],
+  );
+  assert.deepEqual(one.body, two.body);
+  const told = await tell(String(one.body['draft']), { out: [{ row: 2, out: true }] });
+  assert.deepEqual(await bodyOf<DraftView>(http.upload(path, list)), told);
+  const other = await http.upload(path, list.replace('40', '41'));
+  assert.deepEqual([other.status, other.body['code']], [422, 'id-reused']);
+  const renamed = await http.upload(path.replace('twice', 'other'), list);
+  assert.deepEqual([renamed.status, renamed.body['code']], [422, 'id-reused']);
+  assert.equal((await bodyOf<DraftList>(http.get('/api/drafts'))).drafts.length, before + 1);
+  assert.equal((await http.upload('/api/drafts?name=x.csv&is=list&id=7', list)).status, 422);
+});
+
+void test('who keeps a draft that another changed since is told so, and keeps what is there now by looking again', async () => {
+  const brought = await bring('two people.csv', 'list', 'Bag,What,Pcs\n,4k7 1% 0805 resistor,40\n,10k 1% 0805 resistor,7\n');
+  const told = await tell(brought.draft, { out: [{ row: 3, out: true }] });
+  assert.deepEqual([brought.version, told.version], [1, 2]);
+  const id = randomUUID();
+  const refused = await keep(brought.draft, { id, saw: brought.version });
+  assert.deepEqual([refused.status, refused.body['code']], [409, 'draft-changed']);
+  const now = await shown(brought.draft);
+  assert.equal(now.version, 2);
+  const kept = await bodyOf<Imported>(keep(brought.draft, { id, saw: now.version }), 201);
+  assert.equal(kept.bags, 1);
+  assert.deepEqual(await bodyOf<Imported>(keep(brought.draft, { id, saw: now.version }), 200), kept);
+});
+
+void test('a number that is taken is a doubt of its row, with the next that is free; the list waits for it', async () => {
+  const text = 'Bag,What,Pcs\n71,10k 1% 0805 resistor,40\n71,22k 1% 0805 resistor,7\n,33k 1% 0805 resistor,1\n';
+  const brought = await bring('twice in it.csv', 'list', text);
+  const [asked] = rowOf(brought, 3).doubts;
+  assert.deepEqual(
+    [asked?.field, asked?.why, asked?.stops, asked?.right, asked?.answers.map((one) => one.text)],
+    ['bag', 'Number 71 stands in row 2 too.', true, null, ['72']],
+  );
+  assert.equal(rowOf(brought, 2).doubts.length, 0);
+  assert.match(brought.trouble ?? '', /71 is taken \(row 3\).*leave its line out/s);
+  assert.equal((await keep(brought.draft, { id: randomUUID() })).status, 409);
+  const told = await tell(brought.draft, { answers: [{ row: 3, field: 'bag', text: '72' }] });
+  assert.deepEqual([told.trouble, told.rows.map(({ bag }) => bag), told.doubts], [null, [71, 72, 73], 0]);
+  await bodyOf(keep(brought.draft, { id: randomUUID() }), 201);
+  const next = await bring('in the lab.csv', 'list', 'Bag,What,Pcs\n71,22k 1% 0805 resistor,7\n');
+  const why = rowOf(next, 2).doubts[0]?.why.replaceAll('\u202f', ' ');
+  assert.equal(why, 'Number 71 is on a bag of the lab: 10 kΩ ±1 %.');
+  assert.equal((await tell(next.draft, { out: [{ row: 2, out: true }] })).rows[0]?.doubts.length, 0);
+});
+
+void test('how many may be told as a list says it; what being right means is said, and is not offered for nothing', async () => {
+  const text = 'Bag,What,Pcs\n81,10k 1% 0805 resistor,about 200\n82,22k 1% 0805 resistor,20/25\n83,33k 1% 0805 resistor,7\n';
+  const brought = await bring('about.csv', 'list', text);
+  const right = (row: number): (string | null)[] => rowOf(brought, row).doubts.map((doubt) => doubt.right);
+  assert.deepEqual(right(2), ['about 200, to be counted (plans promise none of it)']);
+  assert.deepEqual(right(3), ['Count it later']);
+  for (const [said, taken] of [
+    ['about 500', 500],
+    ['~500', 500],
+    ['ca. 1200 pcs', 1200],
+  ] as const) {
+    const row = rowOf(await tell(brought.draft, { answers: [{ row: 4, field: 'quantity', text: said }] }), 4);
+    assert.deepEqual([row.quantity, row.about, row.doubts], [taken, true, []], said);
+  }
+  const refused = await ask('PATCH', `/api/drafts/${brought.draft}`, { answers: [{ row: 4, field: 'quantity', text: '20/25' }] });
+  assert.deepEqual([refused.status, refused.body['row'], refused.body['field']], [422, 4, 'quantity']);
+  await bodyOf(keep(brought.draft, { id: randomUUID() }), 201);
+  const bag = await bodyOf<BagWithHistory>(http.get('/api/bags/83'));
+  assert.deepEqual([bag.onHand, bag.free], [1200, 0]);
+});

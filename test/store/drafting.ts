@@ -18,7 +18,7 @@ const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
 const on = (day: string): Clock => ({ now: () => `${day}T09:00:00.000Z` });
 
 async function brought(lab: Lab, text = LIST, clock: Clock = CLOCK): Promise<string> {
-  return (await did(makeDraft(lab, clock, { name: 'shelf.csv', is: 'list', file: bytesOf(text) }))).draft.id;
+  return (await did(makeDraft(lab, clock, { id: randomUUID(), name: 'shelf.csv', is: 'list', file: bytesOf(text) }))).draft.id;
 }
 
 async function dumped(lab: Lab): Promise<string[]> {
@@ -53,7 +53,7 @@ export function draftingSuite(store: Store): void {
   });
 
   rule('what is refused leaves the draft as it was; two who say something at once are both heard', async (lab) => {
-    await refusedBy(makeDraft(lab, CLOCK, { name: 'x.csv', is: 'list', file: bytesOf('') }), 'file-empty');
+    await refusedBy(makeDraft(lab, CLOCK, { id: randomUUID(), name: 'x.csv', is: 'list', file: bytesOf('') }), 'file-empty');
     assert.deepEqual(await lab.read(readDrafts), []);
     const id = await brought(lab);
     const few = { row: 3, field: 'quantity', text: 'few' };

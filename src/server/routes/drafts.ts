@@ -1,5 +1,7 @@
+import { randomUUID } from 'node:crypto';
 import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
 import { changeDraft } from '#actions/change-draft.ts';
+import { dropDraft } from '#actions/drop-draft.ts';
 import { keepDraft } from '#actions/keep-draft.ts';
 import { makeDraft, type OpenDraft } from '#actions/make-draft.ts';
 import { readDraftFile } from '#actions/read-draft.ts';
@@ -8,7 +10,7 @@ import { BoardSaved } from '#api/boards.ts';
 import { DraftChange, DraftList, DraftQuery, DraftView, KeepDraft } from '#api/drafts.ts';
 import { fileBody, Imported } from '#api/files.ts';
 import { PROBLEMS } from '#api/problem.ts';
-import { deleteDraft, readDraft, readDrafts } from '#db/drafts.ts';
+import { readDraft, readDrafts } from '#db/drafts.ts';
 import { actRoute } from '../act-route.ts';
 import { doneOf } from '../answer-act.ts';
 import { apiApp } from '../api-app.ts';
@@ -25,7 +27,11 @@ const postDraft = createRoute({
   path: '/api/drafts',
   summary: 'Bring a stock list or a BOM to be looked at; nothing of it is stock or board yet',
   request: { query: DraftQuery, body: fileBody },
-  responses: { 201: { description: 'the file as it is read', content: json(DraftView) }, ...PROBLEMS },
+  responses: {
+    201: { description: 'the file as it is read', content: json(DraftView) },
+    200: { description: 'the same id had come before: the same draft, as it is read now', content: json(DraftView) },
+    ...PROBLEMS,
+  },
 });
 
 const getDrafts = createRoute({
@@ -72,8 +78,10 @@ export function draftRoutes({ lab, clock }: Served): OpenAPIHono {
   const view = async (open: OpenDraft): Promise<DraftView> => draftView(await lab.read((tx) => showDraft(tx, open)));
   app.openapi(postDraft, async (c) => {
     const file = new Uint8Array(await c.req.arrayBuffer());
-    const made = await makeDraft(lab, clock, { ...c.req.valid('query'), file });
-    return made.ok ? c.json(await view(made.value), 201) : refusal(c, made.refusal);
+    const made = await makeDraft(lab, clock, { id: randomUUID(), ...c.req.valid('query'), file });
+    if (!made.ok) return refusal(c, made.refusal);
+    const { repeat, ...open } = made.value;
+    return repeat ? c.json(await view(open), 200) : c.json(await view(open), 201);
   });
   app.openapi(getDrafts, async (c) => {
     const drafts = await lab.read(readDrafts);
@@ -91,9 +99,8 @@ export function draftRoutes({ lab, clock }: Served): OpenAPIHono {
     return changed.ok ? c.json(await view(changed.value), 200) : refusal(c, changed.refusal);
   });
   app.openapi(deleteOne, async (c) => {
-    const { draft: id } = c.req.valid('param');
-    const gone = await lab.transact((tx) => deleteDraft(tx, id));
-    return gone ? c.json({ draft: id }, 200) : problem(c, 'no-such-draft', { draft: id });
+    const gone = await dropDraft(lab, c.req.valid('param').draft);
+    return gone.ok ? c.json(gone.value, 200) : refusal(c, gone.refusal);
   });
   app.openapi(postKeep, async (c) => {
     const outcome = await keepDraft(lab, clock, whoOf(c), { ...c.req.valid('json'), ...c.req.valid('param') });
