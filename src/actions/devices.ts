@@ -1,7 +1,7 @@
 import { createHash, randomBytes, randomUUID } from 'node:crypto';
 import { takeChange } from '#db/change.ts';
 import type { Lab } from '#db/database.ts';
-import { markForgotten, markSeen, readDevices, writeDevice, type Device } from '#db/devices.ts';
+import { markForgotten, markSeen, readDevices, writeDevice, writeToken, type Device } from '#db/devices.ts';
 import { Refused } from '#db/refused.ts';
 import type { Clock } from './action.ts';
 
@@ -21,7 +21,7 @@ export function tokenHash(token: string): string {
 
 /** Lets a device in under a name; null where another has that name, in whatever letters. */
 export async function pairDevice(lab: Lab, clock: Clock, name: string): Promise<PairedDevice | null> {
-  const token = randomBytes(TOKEN_BYTES).toString('base64url');
+  const token = newToken();
   const device = { id: randomUUID(), name: name.normalize('NFC') };
   return lab.transact(async (tx) => {
     const taken = (await readDevices(tx)).some((other) => plain(other.name) === plain(device.name));
@@ -30,6 +30,17 @@ export async function pairDevice(lab: Lab, clock: Clock, name: string): Promise<
     await takeChange(tx);
     return { ...device, token };
   });
+}
+
+/** A new token for a device that did not hear its first one, which opens nothing any more; null where it was forgotten. */
+export async function pairAgain(lab: Lab, id: string): Promise<PairedDevice | null> {
+  const token = newToken();
+  const device = await lab.transact((tx) => writeToken(tx, id, tokenHash(token)));
+  return device && { id: device.id, name: device.name, token };
+}
+
+function newToken(): string {
+  return randomBytes(TOKEN_BYTES).toString('base64url');
 }
 
 function plain(name: string): string {

@@ -37,6 +37,12 @@ export async function writeDevice(tx: Tx, { id, name, paired, tokenHash }: NewDe
     .execute();
 }
 
+/** Puts another token in place of the one that a device had; null where there is no such device, or it was forgotten. */
+export async function writeToken(tx: Tx, id: string, tokenHash: string): Promise<Device | null> {
+  await tx.updateTable('device').set({ token_hash: tokenHash }).where('id', '=', id).where('forgotten', '=', 0).execute();
+  return (await devices(tx).where('id', '=', id).executeTakeFirst()) ?? null;
+}
+
 /** False where there is no such device. Its row stays, since the ledger names it. */
 export async function markForgotten(tx: Tx, id: string): Promise<boolean> {
   const { numUpdatedRows } = await tx

@@ -199,7 +199,8 @@ export interface KitTakeTable {
 export interface DeviceTable {
   id: Once<string>;
   name: Once<string>;
-  token_hash: Once<string>;
+  /** another takes its place where the device did not hear the first */
+  token_hash: string;
   paired_at: Once<string>;
   seen_at: string | null;
   forgotten: Flag;

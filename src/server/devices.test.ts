@@ -226,6 +226,38 @@ void test('two who send the same code at once: one is paired', { skip }, async (
   );
 });
 
+void test('who paired and did not hear the answer asks again, and is the same device under a new token', { skip }, async () => {
+  const [code, id] = [await invited(), randomUUID()];
+  const body = { id, code, name: 'Lost answer' };
+  const first = await knock('/api/pair', { body });
+  assert.equal(first.status, 201);
+  const again = await knock('/api/pair', { body });
+  assert.deepEqual([again.status, again.body], [200, first.body]);
+  const cookieOf = ({ headers }: Heard): string => headers['set-cookie']?.[0]?.split(';')[0] ?? '';
+  assert.equal((await knock('/api/bags', { headers: { cookie: cookieOf(first) } })).status, 401, 'its first token is void');
+  const { body: lab } = await knock('/api/lab', { headers: { cookie: cookieOf(again) } });
+  assert.deepEqual(lab['you'], { name: 'Lost answer', here: false });
+  const rows = await knock('/api/devices', { here: true });
+  const devices = rows.body['devices'] as readonly { name: string }[]; // as: its schema
+  assert.equal(devices.filter(({ name }) => name === 'Lost answer').length, 1);
+  for (const other of [
+    { ...body, id: randomUUID() },
+    { ...body, name: 'Another' },
+    { code, name: body.name },
+  ])
+    assert.equal((await knock('/api/pair', { body: other })).body['code'], 'wire-code', JSON.stringify(other));
+  time += 10 * MINUTE;
+  assert.equal((await knock('/api/pair', { body })).status, 403, 'no longer than the code lives');
+});
+
+void test('a device that was forgotten does not come back by the code that let it in', { skip }, async () => {
+  const body = { id: randomUUID(), code: await invited(), name: 'Sent away' };
+  const { body: device } = await knock('/api/pair', { body });
+  assert.equal((await knock(`/api/devices/${String(device['device'])}/forget`, { here: true, body: {} })).status, 200);
+  const again = await knock('/api/pair', { body });
+  assert.deepEqual([again.status, again.body['code'], again.headers['set-cookie']], [403, 'wire-code', undefined]);
+});
+
 void test('a code is void after ten minutes', { skip }, async () => {
   const code = await invited();
   time += 10 * MINUTE;

@@ -9,27 +9,47 @@ const MINUTE_MS = 60_000;
 const WRONG_A_MINUTE = 5;
 const MOST_WAITING = 20;
 
-export type Tried = { readonly ok: true; readonly giveBack: () => void } | { readonly ok: false; readonly wait: number | null };
+export type Tried =
+  | {
+      readonly ok: true;
+      /** the device that this very asker was let in as before; null where the code is fresh */
+      readonly before: string | null;
+      readonly giveBack: () => void;
+      /** the code let this device in */
+      readonly used: (device: string) => void;
+    }
+  | { readonly ok: false; readonly wait: number | null };
+
+interface Used {
+  readonly until: number;
+  readonly by: string;
+  readonly device: string;
+}
 
 /** Codes that let one device in, each once and for ten minutes; they are nowhere but in memory. */
 export interface Invites {
   make(): { readonly code: string; readonly until: number };
-  /** `wait`: seconds, where too many wrong codes came from an address; null where the code is not known */
-  take(code: string, address: string): Tried;
+  /**
+   * `by`: id and name of the asker, who may ask again with them while the code lives, since an answer may get lost; null where
+   * it has no id. `wait`: seconds, where too many wrong codes came from an address; null where the code is not known.
+   */
+  take(code: string, address: string, by: string | null): Tried;
 }
 
 export function openInvites(now: () => number): Invites {
   const waiting = new Map<string, number>();
   const wrong = new Map<string, number[]>();
+  const past = new Map<string, Used>();
   return {
     make() {
       for (const [code, until] of waiting) if (until <= now() || waiting.size >= MOST_WAITING) waiting.delete(code);
+      for (const [code, { until }] of past) if (until <= now()) past.delete(code);
       const code = Array.from(randomBytes(LENGTH), (byte) => LETTERS[byte % LETTERS.length]).join('');
       const until = now() + LASTS_MS;
       waiting.set(code, until);
       return { code, until };
     },
-    take(typed, address) {
+    take(typed, address, by) {
       const from = neighbourhood(address);
       forgetOld(wrong, now());
       const times = wrong.get(from) ?? [];
@@ -37,13 +57,17 @@ export function openInvites(now: () => number): Invites {
       if (first !== undefined && times.length >= WRONG_A_MINUTE)
         return { ok: false, wait: Math.max(1, Math.ceil((first + MINUTE_MS - now()) / 1000)) };
       const code = typed.toUpperCase().replaceAll(/[\s-]/g, '');
+      const before = past.get(code);
+      if (before && before.by === by && before.until > now())
+        return { ok: true, before: before.device, giveBack: () => undefined, used: () => undefined };
       const until = waiting.get(code);
       waiting.delete(code);
       if (until === undefined || until <= now()) {
         wrong.set(from, [...times, now()]);
         return { ok: false, wait: null };
       }
-      return { ok: true, giveBack: () => void waiting.set(code, until) };
+      const used = (device: string): void => void (by !== null && past.set(code, { until, by, device }));
+      return { ok: true, before: null, giveBack: () => void waiting.set(code, until), used };
     },
   };
 }

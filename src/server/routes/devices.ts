@@ -1,5 +1,5 @@
 import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
-import { forgetDevice, pairDevice } from '#actions/devices.ts';
+import { forgetDevice, pairAgain, pairDevice } from '#actions/devices.ts';
 import { DevicesView, Forgotten, Invite, Paired, PairRequest } from '#api/devices.ts';
 import { PROBLEMS } from '#api/problem.ts';
 import { readChange } from '#db/change.ts';
@@ -30,7 +30,11 @@ const postPair = createRoute({
   path: '/api/pair',
   summary: 'Pair a device by the code of an invitation',
   request: { body: { required: true, content: json(PairRequest) } },
-  responses: { 201: { description: 'paired; the token is in a cookie', content: json(Paired) }, ...PROBLEMS },
+  responses: {
+    201: { description: 'paired; the token is in a cookie', content: json(Paired) },
+    200: { description: 'the same id, name and code had come before: the same device, with a new token', content: json(Paired) },
+    ...PROBLEMS,
+  },
 });
 
 const postForget = createRoute({
@@ -64,19 +68,26 @@ export function deviceRoutes(served: Served): OpenAPIHono {
     return invite ? c.json(invite, 201) : problem(c, 'wire-no-network');
   });
   app.openapi(postPair, async (c) => {
-    const { code, name } = c.req.valid('json');
-    const tried = invites.take(code, callerOf(c).address);
+    const { id, code, name } = c.req.valid('json');
+    const tried = invites.take(code, callerOf(c).address, id === undefined ? null : `${id} ${name}`);
     if (!tried.ok && tried.wait !== null) {
       c.header('retry-after', String(tried.wait));
       return problem(c, 'wire-too-many-tries', { seconds: tried.wait });
     }
     if (!tried.ok) return problem(c, 'wire-code');
+    if (tried.before !== null) {
+      const known = await pairAgain(lab, tried.before);
+      if (!known) return problem(c, 'wire-code');
+      givePass(c, known.token);
+      return c.json({ device: known.id, name: known.name }, 200);
+    }
     try {
       const device = await pairDevice(lab, clock, name);
       if (!device) {
         tried.giveBack();
         return problem(c, 'wire-name-taken', { name });
       }
+      tried.used(device.id);
       givePass(c, device.token);
       return c.json({ device: device.id, name: device.name }, 201);
     } catch (error) {
