@@ -22,6 +22,8 @@ export interface BoardLineFound {
   readonly left: number;
   /** boards that these bags alone let be built; null where it needs none */
   readonly reaches: number | null;
+  /** free in the bag that waits for a person's word; null where none does */
+  readonly waits: number | null;
 }
 
 export interface BoardLinesFound {
@@ -49,6 +51,7 @@ export async function boardLines(now: StockNow, board: BoardRevision, boards: nu
         choice: choices.find(({ demand }) => demand === line.demand) ?? null,
         holds: first === null ? null : (bags.get(first) ?? null),
         nearest,
+        waits: waitsOf(bags, matched),
         ...stockOf(bags, matched, taken),
       },
     ];
@@ -68,6 +71,12 @@ function nearestOf({ candidates, nearest }: MatchedLine): number | null {
 }
 
 type Bags = ReadonlyMap<number, Bag>;
+
+/** What is free in the best bag, where only a person's word keeps it from being taken. */
+function waitsOf(bags: Bags, { candidates, fitted }: MatchedLine): number | null {
+  const bag = fitted && !candidates.some(mayPlan) ? bags.get(candidates[0]?.bag ?? 0) : undefined;
+  return bag ? Math.max(0, free(bag)) : null;
+}
 
 function stockOf(
   bags: Bags,

@@ -54,6 +54,10 @@ export const BoardLine = LineAnswer.extend({
     .int()
     .nullable()
     .openapi({ description: 'where nothing serves: the bag that lacks least; of an open check: the bag to look at' }),
+  waits: z
+    .int()
+    .nullable()
+    .openapi({ description: 'free in the bag that waits for a word about its check; null where none does' }),
   free: z.int().openapi({ description: 'free in the bags that may be taken for it' }),
   left: z.int().openapi({ description: 'left over in them after the plan' }),
   reaches: z.int().nullable().openapi({ description: 'boards that its bags alone let be built; null where it needs none' }),

@@ -44,7 +44,7 @@ export function boardLinesAnswer({ board, revision }: BoardRevision, found: Boar
   };
 }
 
-function boardLine({ line, row, choice, holds, later, nearest, free, left, reaches }: BoardLineFound): BoardLine {
+function boardLine({ line, row, choice, holds, later, nearest, free, left, reaches, waits }: BoardLineFound): BoardLine {
   return {
     ...lineAnswer(line, sayBecause),
     demand: line.demand,
@@ -55,6 +55,7 @@ function boardLine({ line, row, choice, holds, later, nearest, free, left, reach
     chosen: choice && { bag: choice.bag, accept: choice.accept, reason: choice.reason ?? null },
     holds: holds && sayPart(holds.part),
     nearest,
+    waits,
     free,
     left,
     reaches,

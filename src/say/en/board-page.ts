@@ -18,6 +18,7 @@ export const BOARD_PAGE = {
   },
   fold: { line: 'line', need: 'need', free: 'free', left: 'left over' },
   noRefs: 'no refs',
+  waits: 'waits for you',
   noBag: 'none',
   none: '–',
   groups: { later: 'Fit later', unfitted: 'Not fitted', noPart: 'Not a part' },

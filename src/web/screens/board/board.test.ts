@@ -32,6 +32,7 @@ const line = (row: number, told: Partial<BoardLine> = {}): BoardLine => ({
   chosen: null,
   holds: null,
   nearest: null,
+  waits: null,
   free: 20,
   left: 10,
   reaches: 20,

@@ -20,6 +20,7 @@ const line: BoardLine = {
   chosen: null,
   holds: null,
   nearest: 214,
+  waits: 9,
   free: 0,
   left: 0,
   reaches: 0,

@@ -64,7 +64,7 @@ export const LineRow = memo(function LineRow({ line, on, index, whole, measure }
         {figures(line.need)}
       </td>
       <td className="n" data-as="have" data-l={BOARD_PAGE.fold.free}>
-        {now ? figures(line.free) : BOARD_PAGE.none}
+        {now ? figures(line.waits ?? line.free) : BOARD_PAGE.none}
       </td>
       <td className="n" data-as="n">
         <Left line={line} now={now} />
@@ -84,6 +84,7 @@ function SaidCell({ said }: { readonly said: BoardLine['said'] }) {
 /** What stays in the bags, or what they lack. */
 function Left({ line, now }: { readonly line: BoardLine; readonly now: boolean }) {
   if (!now) return BOARD_PAGE.none;
+  if (line.waits !== null && line.waits >= line.need) return <span className="warn">{BOARD_PAGE.waits}</span>;
   if (line.short > 0) return <span className="bad">{sayShort(line.short)}</span>;
   return (
     <span className="two">

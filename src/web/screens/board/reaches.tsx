@@ -56,7 +56,7 @@ const MOST_LACKS = 12;
 
 /** What lacks for all the boards that were asked. */
 export function Lacks({ lines, boards }: { readonly lines: readonly BoardLine[]; readonly boards: number }) {
-  const short = lines.filter((line) => line.short > 0);
+  const short = lines.filter((line) => line.short > 0 && line.waits === null);
   if (short.length === 0) return null;
   const shown = short.slice(0, MOST_LACKS);
   return (
