@@ -171,10 +171,12 @@ const SENTENCES = {
   'box-twice': (a) => `Box '${a['box']}' is named twice in this order. Name it once; nothing was changed.`,
   'not-enough': (a) =>
     `Bag ${a['bag']} ${a['onHand'] === 0 ? 'is empty' : `has ${a['onHand']} on hand`}, ${a['asked']} ${a['asked'] === 1 ? 'was' : 'were'} asked. ${a['onHand'] === 0 ? 'If' : `Take ${a['onHand']} or fewer; or, if`} you hold ${a['asked']} in your hand, say so, and the record is put right.`,
+  'in-hand-large': (a) =>
+    `Bag ${a['bag']} has ${a['onHand']} on hand, and ${a['asked']} in the hand is far more: it may be a slip. Nothing was booked. If it is so, count the bag first and say that it held ${a['asked']}; then take them out.`,
   'below-zero': (a) =>
     `Bag ${a['bag']} would go below zero: later it was ${words(a['later'])}. Undo that first, or count the bag.`,
-  'undone-already': (a) => `Act ${a['act']} is undone already.`,
-  'not-undoable': (a) => `Act ${a['act']} can't be taken back: ${NOT_UNDOABLE[String(a['why'])]?.(a) ?? String(a['why'])}.`,
+  'undone-already': () => 'This was taken back already.',
+  'not-undoable': (a) => `This can't be taken back: ${NOT_UNDOABLE[String(a['why'])]?.(a) ?? String(a['why'])}.`,
   'id-reused': (a) => `Id ${a['id']} was used for something else before. Take a new id.`,
   'number-taken': (a) =>
     `Bag number ${a['number']} is taken${inRow(a)}${a['others'] ? `, and so are ${a['others']}` : ''}${Number(a['more'] ?? 0) > 0 ? `, and so are ${a['more']} more` : ''}. A number is never given twice.`,
