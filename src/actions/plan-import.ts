@@ -13,6 +13,8 @@ export interface ImportPlan {
   readonly clashes: readonly { readonly row: number; readonly number: number; readonly with: number | null }[];
   /** rows that hold the same part as an earlier row: allowed, shown before it is done */
   readonly duplicates: readonly { readonly row: number; readonly of: number }[];
+  /** the number after all that are taken or stated: from it on all are free for rows whose number is taken */
+  readonly free: number;
 }
 
 export interface PlannedBag {
@@ -37,7 +39,8 @@ export interface PlannedBag {
 export function planImport(rows: readonly ReadRow[], taken: ReadonlySet<number>, box: string | null): ImportPlan {
   const parts = rows.filter(isBag);
   const stated = statedNumbers(parts, taken);
-  let next = Math.max(nextNumber(taken), nextNumber(stated.numbers.values()));
+  const free = Math.max(nextNumber(taken), nextNumber(stated.numbers.values()));
+  let next = free;
   const bags = parts.map((row): PlannedBag => {
     const stands = stated.numbers.get(row);
     const place = [stands === undefined ? nameOf(row) : null, row.place?.trim()].filter(Boolean).join(', ') || null;
@@ -56,6 +59,7 @@ export function planImport(rows: readonly ReadRow[], taken: ReadonlySet<number>,
     skipped: rows.filter((row) => !isBag(row)).map((row) => row.row),
     clashes: stated.clashes,
     duplicates: duplicates(bags),
+    free,
   };
 }
 

@@ -3,11 +3,13 @@ import { COLUMN_ROLES, type ColumnRole } from '#core/bom/columns.ts';
 import { glossRow, type CellGloss } from '#core/bom/gloss-row.ts';
 import { MOST_NUMBER } from '#core/stock/bag-number.ts';
 import type { Refusal } from '#core/stock/refusal.ts';
+import { bagTexts } from '#db/bags.ts';
 import type { Tx } from '#db/database.ts';
 import { MOST } from './checks.ts';
 import { draftBoard, type DraftBoard } from './draft-board.ts';
 import { previewImport } from './import-list.ts';
 import type { OpenDraft } from './make-draft.ts';
+import { readInWords } from './part-words.ts';
 import { clashOf, type ImportPlan, type PlannedBag } from './plan-import.ts';
 
 /** What a draft would become in the lab as it is now. */
@@ -23,6 +25,16 @@ export interface ShownDraft extends OpenDraft {
   readonly roles: readonly ColumnRole[];
   /** each row over how it was read */
   readonly glosses: ReadonlyMap<number, readonly CellGloss[]>;
+  /** of a list: rows whose number is taken */
+  readonly taken: ReadonlyMap<number, TakenNumber>;
+}
+
+/** A number that is taken: by an earlier row of the list, or by a bag of the lab, and what that bag holds. */
+export interface TakenNumber {
+  readonly number: number;
+  readonly by: { readonly row: number } | { readonly bag: string };
+  /** a number for the row that nothing has; null where there is none */
+  readonly free: number | null;
 }
 
 /** Looks at a draft against the lab; writes nothing. */
@@ -34,10 +46,30 @@ export async function showDraft(tx: Tx, { draft, reading }: OpenDraft): Promise<
   const shown = { draft, reading, evidence, roles: COLUMN_ROLES, glosses };
   if (is === 'list') {
     const plan = await previewImport(tx, { rows: reading.kept, ...(told.box !== null && { box: told.box }) });
-    return { ...shown, bags: new Map(plan.bags.map((bag) => [bag.row.row, bag])), board: null, trouble: troubleOf(plan) };
+    return {
+      ...shown,
+      bags: new Map(plan.bags.map((bag) => [bag.row.row, bag])),
+      board: null,
+      trouble: troubleOf(plan),
+      taken: await takenOf(tx, plan),
+    };
   }
   const board = await draftBoard(tx, draft);
-  return { ...shown, bags: new Map(), board, trouble: boardTrouble(board, reading.kept.length) };
+  return { ...shown, bags: new Map(), taken: new Map(), board, trouble: boardTrouble(board, reading.kept.length) };
+}
+
+async function takenOf(tx: Tx, { clashes, free }: ImportPlan): Promise<ReadonlyMap<number, TakenNumber>> {
+  const texts = await bagTexts(
+    tx,
+    clashes.flatMap((clash) => (clash.with === null ? [clash.number] : [])),
+  );
+  return new Map(
+    clashes.map(({ row, number, with: earlier }, at) => {
+      const text = texts.get(number) ?? '';
+      const by = earlier === null ? { bag: readInWords(text).said.name || text } : { row: earlier };
+      return [row, { number, by, free: free + at > MOST_NUMBER ? null : free + at }];
+    }),
+  );
 }
 
 /** What `importList` would refuse the list for. */

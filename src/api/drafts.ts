@@ -24,6 +24,8 @@ export const DraftDoubt = z
     why: z.string(),
     settle: z.string(),
     answers: z.array(z.object({ text: z.string(), says: z.string() })).openapi({ description: 'likely answers, as buttons' }),
+    right: z.string().nullable().openapi({ description: 'what "right as read" means here; null where nothing was read' }),
+    stops: z.boolean().openapi({ description: 'nothing can be kept while it is open' }),
   })
   .openapi('DraftDoubt');
 export type DraftDoubt = z.infer<typeof DraftDoubt>;
@@ -43,6 +45,7 @@ export const DraftRow = z
     row: z.int(),
     refs: z.array(z.string()),
     quantity: z.number().nullable(),
+    about: z.boolean().openapi({ description: 'the quantity is an estimate, of which plans promise nothing' }),
     fitted: z.boolean(),
     kind: z.string(),
     text: z.string(),

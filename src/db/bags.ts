@@ -109,6 +109,21 @@ export async function takenNumbers(tx: Tx): Promise<Set<number>> {
   return new Set(rows.map((row) => row.number));
 }
 
+/** What is written on the live bags of those numbers. */
+export async function bagTexts(tx: Tx, numbers: readonly number[]): Promise<Map<number, string>> {
+  const found = new Map<number, string>();
+  for (const some of chunks([...new Set(numbers)])) {
+    const rows = await tx
+      .selectFrom('bag')
+      .select(['number', 'text'])
+      .where('number', 'in', some)
+      .where('live', '=', 1)
+      .execute();
+    for (const { number, text } of rows) found.set(number, text);
+  }
+  return found;
+}
+
 /** Enters bags with nothing in them; what they hold comes by movements. */
 export async function insertBags(tx: Tx, act: string, change: number, bags: readonly NewBag[]): Promise<void> {
   for (const some of chunks(bags)) {

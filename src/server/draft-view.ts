@@ -1,10 +1,10 @@
-import type { ShownDraft } from '#actions/show-draft.ts';
-import type { DraftColumn, DraftRow, DraftView } from '#api/drafts.ts';
+import type { ShownDraft, TakenNumber } from '#actions/show-draft.ts';
+import type { DraftColumn, DraftDoubt, DraftRow, DraftView } from '#api/drafts.ts';
 import type { ReadRow } from '#core/bom/bom.ts';
 import type { ColumnGuess, ColumnRole } from '#core/bom/columns.ts';
 import { columnSure, columnWord, sayColumn } from '#say/en/columns.ts';
 import { doubtText } from '#say/en/doubts.ts';
-import { offeredAnswers } from '#say/en/draft-answers.ts';
+import { offeredAnswers, rightMeans, sayDraftTrouble, sayTakenNumber } from '#say/en/draft-answers.ts';
 import { sayFileNote } from '#say/en/file-notes.ts';
 import { sayRowGloss } from '#say/en/gloss-row.ts';
 import { refusalText } from '#say/en/refusals.ts';
@@ -41,7 +41,7 @@ export function draftView(shown: ShownDraft): DraftView {
     known: board?.known ?? false,
     bags: planned.length,
     pieces: planned.reduce((sum, { quantity }) => sum + quantity, 0),
-    trouble: trouble && refusalText(trouble),
+    trouble: trouble && sayDraftTrouble(refusalText(trouble), shown.taken.size > 0),
   };
 }
 
@@ -57,13 +57,14 @@ function draftColumns({ reading: { columns, table }, evidence }: ShownDraft): Dr
   }));
 }
 
-function draftRow({ glosses, bags }: ShownDraft, row: ReadRow): Omit<DraftRow, 'out' | 'answers'> {
+function draftRow({ draft, glosses, bags, taken }: ShownDraft, row: ReadRow): Omit<DraftRow, 'out' | 'answers'> {
   const { part, refs, quantity, fitted, doubts } = row;
   const bag = bags.get(row.row);
   return {
     row: row.row,
     refs: [...refs],
     quantity: bag ? (bag.toCount && bag.quantity === 0 ? null : bag.quantity) : quantity,
+    about: bag !== undefined && bag.quantity > bag.sure,
     fitted,
     kind: part.kind,
     text: part.text,
@@ -73,6 +74,20 @@ function draftRow({ glosses, bags }: ShownDraft, row: ReadRow): Omit<DraftRow, '
     box: bag ? bag.box : (row.box ?? null),
     place: bag ? bag.place : (row.place ?? null),
     part: part.kind !== 'not-a-part' || row.kept !== undefined,
-    doubts: doubts.map((doubt) => ({ field: doubt.field, ...doubtText(doubt), answers: offeredAnswers(doubt, row) })),
+    doubts: [
+      ...numberTaken(taken.get(row.row)),
+      ...doubts.map((doubt) => ({
+        field: doubt.field,
+        ...doubtText(doubt),
+        answers: offeredAnswers(doubt, row),
+        right: rightMeans(doubt, row, draft.is),
+        stops: false,
+      })),
+    ],
   };
+}
+
+/** A number that is taken is asked first: nothing can be kept before it has an answer. */
+function numberTaken(taken: TakenNumber | undefined): DraftDoubt[] {
+  return taken ? [{ field: 'bag', ...sayTakenNumber(taken.number, taken.by, taken.free), right: null, stops: true }] : [];
 }

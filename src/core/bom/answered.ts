@@ -108,14 +108,22 @@ function rightAsRead(row: ReadRow, field: AnswerField): ReadRow {
   return { ...settled(row, field), ...(Number.isSafeInteger(estimate) && { estimate }) };
 }
 
-/** Whole pieces; on a line with refs it says how many a board takes, however many refs there are. */
+/**
+ * Whole pieces; on a line with refs it says how many a board takes, however many refs there are. A bag may hold about so many, as a
+ * list says it: that stays an estimate.
+ */
 function withQuantity(row: ReadRow, said: string): Outcome<ReadRow> {
   const { quantity, doubts } = readQuantity(said);
+  const about = doubts.find(({ code }) => code === 'quantity-estimate')?.args['taken'];
+  if (quantity === null && row.refs.length === 0 && ABOUT.test(said) && Number.isSafeInteger(about))
+    return done(settled({ ...row, quantity: null, estimate: Number(about) }, 'quantity'));
   if (quantity === null || doubts.length > 0 || !Number.isSafeInteger(quantity))
     return cannot(row, 'quantity', said, 'plain-figures');
   const { estimate: _estimate, ...counted } = row;
   return done(settled({ ...counted, quantity, ...(row.refs.length > 0 && { perBoard: quantity }) }, 'quantity'));
 }
+
+const ABOUT = /^(?:about|approx(?:imately)?\.?|ca\.?|circa|etwa|~)\s*\d[\d.,' ]*(?:\s*[^\d\W]+\.?)?$/i;
 
 function withRefs(row: ReadRow, said: string): Outcome<ReadRow> {
   const { refs, rest, doubts, tooMany } = readRefs(said);

@@ -1,6 +1,6 @@
 import type { ReadRow } from '#core/bom/bom.ts';
-import type { Doubt, DoubtCode } from '#core/part/doubt.ts';
-import type { Kind } from '#core/part/part.ts';
+import type { Doubt, DoubtCode, DoubtField } from '#core/part/doubt.ts';
+import type { FactKey, Kind } from '#core/part/part.ts';
 import { kindWord } from './kind-words.ts';
 import { counted } from './ui.ts';
 
@@ -53,6 +53,62 @@ export function offeredAnswers({ field, code, args }: Doubt, row: ReadRow): Offe
     text: one,
     says: one,
   }));
+}
+
+const RIGHT = 'Right as read';
+
+/** What "right as read" means for a doubt; null where nothing was read that could be right. */
+export function rightMeans({ field, code, args }: Doubt, row: ReadRow, is: 'list' | 'bom'): string | null {
+  if (field === 'quantity') return rightQuantity(code, args, row, is);
+  if (field === 'kind')
+    return code !== 'kind-unknown' ? RIGHT : /\p{L}{2}/u.test(row.part.text) ? 'Keep it by its words alone' : null;
+  if (code === 'range') return null;
+  const fact = FACT_OF[field];
+  return fact !== undefined && row.part.facts[fact] === undefined ? null : RIGHT;
+}
+
+function rightQuantity(code: DoubtCode, args: Doubt['args'], row: ReadRow, is: 'list' | 'bom'): string | null {
+  if (is === 'bom') return row.refs.length > 0 || row.quantity !== null ? RIGHT : null;
+  if (code === 'quantity-estimate' && Number.isSafeInteger(args['taken']))
+    return `about ${args['taken']}, to be counted (plans promise none of it)`;
+  return row.quantity !== null && Number.isSafeInteger(row.quantity) ? RIGHT : 'Count it later';
+}
+
+/** Facts that a doubt may be about, by its field. */
+const FACT_OF: Readonly<Partial<Record<DoubtField, FactKey>>> = {
+  value: 'value',
+  unit: 'value',
+  tolerance: 'tolerance-low',
+  voltage: 'voltage',
+  power: 'power',
+  current: 'current',
+  dielectric: 'dielectric',
+  technology: 'technology',
+  package: 'package',
+  partNumber: 'partNumber',
+  maker: 'maker',
+};
+
+/** `Number 12 stands in row 13 too.`, `Number 12 is on a bag of the lab: 4.7 kΩ ±1 %.`, and the next number that is free. */
+export function sayTakenNumber(
+  number: number,
+  by: { readonly row: number } | { readonly bag: string },
+  free: number | null,
+): { readonly why: string; readonly settle: string; readonly answers: OfferedAnswer[] } {
+  const why =
+    'row' in by
+      ? `Number ${number} stands in row ${by.row} too.`
+      : `Number ${number} is on a bag of the lab${by.bag ? `: ${by.bag}` : ''}.`;
+  return {
+    why,
+    settle: 'Give it another number, or leave the line out; nothing is kept before.',
+    answers: free === null ? [] : [{ text: String(free), says: `Number ${free}, the next that is free` }],
+  };
+}
+
+/** Why a draft can't be kept, and where the way on is. */
+export function sayDraftTrouble(text: string, numbersTaken: boolean): string {
+  return numbersTaken ? `${text} Give each another number below, or leave its line out.` : text;
 }
 
 const NUMBER = /^\d+(?:\.\d+)?$/;
