@@ -34,7 +34,7 @@ export async function openKit(tx: Tx, id: string, wants: readonly BuildState[]):
   return done({ build, takes: new Map((await takesOf(tx, id)).map((take) => [take.id, take])) });
 }
 
-/** Checked leftovers: each of a take of the build, and no more than was picked and is still out. */
+/** Checked leftovers: each of a take of the build, and no more than was picked and is still out; 0 only of what is out. */
 export async function checkReturns(
   tx: Tx,
   kit: OpenKit,
@@ -49,7 +49,7 @@ export async function checkReturns(
     const out = take.picked - take.returned;
     const trouble = rangeTrouble('quantity', quantity, 0, out);
     if (trouble) return { ok: false, refusal: { ...trouble, args: { ...trouble.args, ...(await stopOf(tx, take)), out } } };
-    if (quantity > 0) found.push({ take, quantity });
+    if (out > 0) found.push({ take, quantity });
   }
   return done(found);
 }
@@ -67,7 +67,8 @@ export function allOut(kit: OpenKit): { take: Take; quantity: number }[] {
 }
 
 export function returnMovements(returns: readonly { take: Take; quantity: number }[]): NewMovement[] {
-  return returns.map(({ take, quantity }) => ({ bag: take.bag, buildLine: take.line, ...putIn(quantity) }));
+  const some = returns.filter(({ quantity }) => quantity > 0);
+  return some.map(({ take, quantity }) => ({ bag: take.bag, buildLine: take.line, ...putIn(quantity) }));
 }
 
 export async function markReturned(tx: Tx, returns: readonly { take: Take; quantity: number }[]): Promise<void> {

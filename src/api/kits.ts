@@ -1,6 +1,5 @@
 import { z } from '@hono/zod-openapi';
 import { actId, Balance, done, note } from './acts.ts';
-import { CAUTIONS } from '#core/kit/cautions.ts';
 import { Said } from './bags.ts';
 
 export const Reason = z.object({ code: z.string(), text: z.string() }).openapi('Because');
@@ -147,8 +146,9 @@ export const KitTakeView = z
     returned: z.int(),
     state: z.enum(['open', 'done']),
     onHand: z.int(),
+    settled: z.boolean().openapi({ description: 'what was left of it is said to be used up or lost' }),
     expected: z.int().openapi({ description: 'what should be left of it in its cell' }),
-    cautions: z.array(z.enum(CAUTIONS)).openapi({ description: 'ways in which it can harm who solders it' }),
+    cautions: z.array(z.enum(['cells', 'mains', 'fuses', 'leaded'])).openapi({ description: 'ways in which it can harm who solders it' }),
   })
   .openapi('KitTake');
 
@@ -212,7 +212,9 @@ export const PickKitRequest = z
   .openapi('PickKitRequest');
 export const PickedKit = z.object({ ...done, picked: z.int(), open: z.int(), bags: z.array(Balance) }).openapi('PickedKit');
 
-const returns = z.array(z.strictObject({ take, quantity }));
+const returns = z.array(z.strictObject({ take, quantity })).openapi({
+  description: 'of a soldered build, 0 says that what should be left in the cell was used up or lost',
+});
 export const LeftoversRequest = z.strictObject({ id: actId, returns, note }).openapi('LeftoversRequest');
 export const CancelRequest = z.strictObject({ id: actId, returns: returns.exactOptional(), note }).openapi('CancelRequest');
 export const ReturnedKit = z.object({ ...done, returned: z.int(), bags: z.array(Balance) }).openapi('ReturnedKit');

@@ -1,7 +1,9 @@
 import type { Because, Verdict } from '#core/serve/verdict.ts';
 import type { BuildState } from './builds.ts';
 import type { Tx } from './engine.ts';
+import { leftInCells } from './left-in-cells.ts';
 import { grouped } from './rows.ts';
+import { settledTakes, type IsSettled } from './settled-takes.ts';
 
 /** A build as lists show it. */
 export interface BuildSummary {
@@ -46,6 +48,8 @@ export interface KitTake {
   readonly picked: number;
   readonly returned: number;
   readonly state: 'open' | 'done';
+  /** what was left of it is said to be used up or lost */
+  readonly settled: boolean;
   /** what the bag holds now */
   readonly onHand: number;
 }
@@ -106,10 +110,11 @@ export async function readKit(tx: Tx, id: string): Promise<Kit | null> {
     verdict: line.verdict as Verdict, // as: a planned line's verdict was entered
     because: JSON.parse(line.because) as Because[], // as: `insertBuildLines` wrote it
   }));
-  return { build, lines: kitLines, takes: await readTakes(tx, id, new Map(kitLines.map((line) => [line.id, line]))) };
+  return { build, lines: kitLines, takes: await readTakes(tx, build, new Map(kitLines.map((line) => [line.id, line]))) };
 }
 
-async function readTakes(tx: Tx, build: string, lines: ReadonlyMap<string, KitLine>): Promise<KitTake[]> {
+async function readTakes(tx: Tx, { id: build, made }: BuildSummary, lines: ReadonlyMap<string, KitLine>): Promise<KitTake[]> {
+  const settled = await settledTakes(tx, build);
   const rows = await tx
     .selectFrom('kit_take')
     .innerJoin('build_line', 'build_line.id', 'kit_take.build_line')
@@ -136,6 +141,7 @@ async function readTakes(tx: Tx, build: string, lines: ReadonlyMap<string, KitLi
     picked: row.picked,
     returned: row.returned,
     state: row.state,
+    settled: settled(row.id, made),
     onHand: row.on_hand,
   }));
 }
@@ -156,13 +162,18 @@ async function summaries(tx: Tx, id: string | null): Promise<BuildSummary[]> {
   const takeQuery = tx
     .selectFrom('kit_take')
     .innerJoin('build_line', 'build_line.id', 'kit_take.build_line')
-    .select(['build_line.build', 'kit_take.build_line', 'kit_take.state', 'kit_take.picked', 'kit_take.returned']);
+    .innerJoin('bag', 'bag.id', 'kit_take.bag')
+    .select(['kit_take.id', 'build_line.build', 'kit_take.build_line as line', 'kit_take.state'])
+    .select(['kit_take.picked', 'kit_take.returned'])
+    .orderBy('kit_take.ord')
+    .orderBy('bag.number');
   const takes = grouped(
     await (id === null ? takeQuery : takeQuery.where('build_line.build', '=', id)).execute(),
     (take) => take.build,
   );
   const lineQuery = tx.selectFrom('build_line').select(['id', 'build', 'need', 'short']);
   const lines = grouped(await (id === null ? lineQuery : lineQuery.where('build', '=', id)).execute(), (line) => line.build);
+  const settled = await settledTakes(tx, id);
   return rows.map((row) => ({
     id: row.id,
     name: row.name,
@@ -179,20 +190,20 @@ async function summaries(tx: Tx, id: string | null): Promise<BuildSummary[]> {
     takes: takes.get(row.id)?.length ?? 0,
     open: (takes.get(row.id) ?? []).filter((take) => take.state === 'open').length,
     short: (lines.get(row.id) ?? []).reduce((sum, line) => sum + line.short, 0),
-    left: leftOf(row, lines.get(row.id) ?? [], takes.get(row.id) ?? []),
+    left: leftOf(row, lines.get(row.id) ?? [], takes.get(row.id) ?? [], settled),
     returned: (takes.get(row.id) ?? []).reduce((sum, take) => sum + take.returned, 0),
   }));
 }
 
-/** Pieces that should lie in the trays of a soldered build still: picked, less what its boards use and what came back. */
+/** Pieces that should lie in the trays of a soldered build still. */
 function leftOf(
-  { state, boards, made }: { readonly state: string; readonly boards: number; readonly made: number | null },
+  build: { readonly state: string; readonly boards: number; readonly made: number | null },
   lines: readonly { readonly id: string; readonly need: number }[],
-  takes: readonly { readonly build_line: string; readonly picked: number; readonly returned: number }[],
+  takes: readonly { readonly id: string; readonly line: string; readonly picked: number; readonly returned: number }[],
+  settled: IsSettled,
 ): number {
-  if (state !== 'built') return 0;
-  const out = new Map<string, number>();
-  for (const take of takes) out.set(take.build_line, (out.get(take.build_line) ?? 0) + take.picked - take.returned);
-  const used = (need: number): number => (boards ? Math.ceil((need / boards) * (made ?? boards)) : 0);
-  return lines.reduce((sum, { id, need }) => sum + Math.max(0, (out.get(id) ?? 0) - used(need)), 0);
+  if (build.state !== 'built') return 0;
+  const needs = new Map(lines.map(({ id, need }) => [id, need]));
+  const told = takes.map((take) => ({ ...take, settled: settled(take.id, build.made) }));
+  return leftInCells(build, needs, told).reduce((sum, left) => sum + left, 0);
 }

@@ -231,6 +231,40 @@ void test('no more comes back than is out, cell by cell; all comes back when the
     assert.deepEqual([(await kit(build)).build.state, (await takeOf(3)).picked], ['picking', 9]);
   }));
 
+void test('what should be left over but was lost is said by a return of 0; said of other boards made it is asked again', () =>
+  withKit(3, async (build, takeOf) => {
+    const { takes } = await kit(build);
+    const picks = takes.map(({ id, planned }) => ({ take: id, quantity: planned + 2 }));
+    const picked = await bodyOf<Acted>(pick(build, { picks }), 201);
+    const [one, two, three] = [await takeOf(1), await takeOf(2), await takeOf(3)];
+    const back = (...returns: (readonly [KitTakeView, number])[]): Promise<HttpTold> =>
+      http.act(`/api/kits/${build}/leftovers`, { returns: returns.map(([{ id }, quantity]) => ({ take: id, quantity })) });
+    const left = async (): Promise<unknown[]> => {
+      const { build: own, takes: of } = await kit(build);
+      const { builds } = await bodyOf<{ builds: { id: string; left: number }[] }>(http.get('/api/kits'));
+      const listed = builds.find(({ id }) => id === build)?.left;
+      assert.equal(own.left, listed);
+      return [listed, ...of.map(({ expected, settled }) => [expected, settled])];
+    };
+    assert.equal((await back([one, 0])).body['code'], 'nothing-to-do');
+    const made = await bodyOf<Acted>(http.act(`/api/kits/${build}/finish`, { made: 3 }), 201);
+    const some = await bodyOf<Acted>(back([one, 2], [two, 1]), 201);
+    assert.deepEqual(await left(), [3, [0, false], [1, false], [2, false]]);
+    const before = await stock();
+    const lost = await bodyOf<Acted & { returned: number }>(back([two, 0], [three, 0]), 201);
+    assert.deepEqual([lost.returned, await stock()], [0, before]);
+    assert.deepEqual(await left(), [0, [0, false], [0, true], [0, true]]);
+    await undo(made.id);
+    const fewer = await bodyOf<Acted>(http.act(`/api/kits/${build}/finish`, { made: 2 }), 201);
+    assert.deepEqual(await left(), [9, [2, false], [2, false], [5, false]]);
+    await undo(fewer.id);
+    const again = await bodyOf<Acted>(http.act(`/api/kits/${build}/finish`, { made: 3 }), 201);
+    assert.deepEqual(await left(), [0, [0, false], [0, true], [0, true]]);
+    await undo(lost.id);
+    assert.deepEqual(await left(), [3, [0, false], [1, false], [2, false]]);
+    for (const act of [some, again, picked]) await undo(act.id);
+  }));
+
 void test('a build that is only planned has no stops yet, and its lines as its board is now', async () => {
   const { build } = await bodyOf<Acted>(http.act('/api/kits', { board: 'plover', boards: 25, keep: true }), 201);
   const { takes, lines, acts, build: view } = await kit(build);

@@ -61,7 +61,9 @@ function returnKit(
     if (!cells.ok) return refused(cells.refusal);
     const named = new Set(cells.value.map(({ take }) => take));
     const rest = options.expected
-      ? expected.filter(({ take }) => !named.has(take.id)).map(({ take, expected: quantity }) => ({ take: take.id, quantity }))
+      ? expected
+          .filter(({ take, expected: some }) => some > 0 && !named.has(take.id))
+          .map(({ take, expected: quantity }) => ({ take: take.id, quantity }))
       : [];
     return writeActIn(lab, terminal, options, {
       action: returnLeftovers,

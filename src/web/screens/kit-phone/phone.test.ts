@@ -25,6 +25,7 @@ function take(bag: number, picked = 0): KitTakeView {
     onHand: 9,
     expected: 0,
     cautions: [],
+    settled: false,
   };
 }
 const named = (bag: number): string => String(bag).padStart(8, '0');

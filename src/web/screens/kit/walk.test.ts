@@ -45,6 +45,7 @@ function take(bag: number, more: Partial<KitTakeView> = {}): KitTakeView {
     onHand: 20,
     expected: 0,
     cautions: [],
+    settled: false,
     ...more,
   };
 }

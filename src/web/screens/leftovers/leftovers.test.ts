@@ -25,6 +25,7 @@ function take(bag: number, picked: number, returned: number, expected: number): 
     onHand: 0,
     expected,
     cautions: [],
+    settled: false,
   };
 }
 
