@@ -1,8 +1,9 @@
 import { countTo } from '#core/stock/moves.ts';
 import { done, refuse } from '#core/stock/refusal.ts';
 import { findBag, type HeldBag } from '#db/bags.ts';
-import { balanceAt, lastSeq, postBagChanges, postMovements, type NewBagChange } from '#db/ledger.ts';
-import { action, type Action, type Warning } from './action.ts';
+import type { Tx } from '#db/database.ts';
+import { balanceAt, countsAfter, lastSeq, postBagChanges, postMovements, type NewBagChange } from '#db/ledger.ts';
+import { action, type Action, type Warning, type Who } from './action.ts';
 import { balanceOf, brokenPromises } from './balances.ts';
 import { begin } from './begin.ts';
 import { quantityTrouble, rangeTrouble } from './checks.ts';
@@ -10,7 +11,7 @@ import type { CountInput, CountResult } from './inputs.ts';
 
 /**
  * Says how many a bag holds, as seen. What moved since the screen was read (`sawSeq`) stays moved. All that was counted is sure;
- * a counted bag leaves the count list and is not astray any more.
+ * a counted bag leaves the count list and is not astray any more. The same count told again moves nothing, with a warning.
  */
 export const count: Action<CountInput, CountResult> = action('count', async (tx, clock, who, input) => {
   const newest = await lastSeq(tx);
@@ -22,11 +23,13 @@ export const count: Action<CountInput, CountResult> = action('count', async (tx,
   const begun = await begin(tx, clock, who, input, { kind: 'counted' });
   if (!begun.ok) return begun;
 
-  const { contradicts, ...move } = countTo(bag, await balanceAt(tx, bag.id, saw), input.total);
+  const again = await isCounted(tx, bag, who, { saw, total: input.total });
+  const { contradicts, ...move } = again ? NOTHING : countTo(bag, await balanceAt(tx, bag.id, saw), input.total);
   await postMovements(tx, input.id, begun.value, [{ bag: bag.id, ...move, saw }]);
-  await postBagChanges(tx, input.id, begun.value, settled(bag, contradicts));
+  if (!again) await postBagChanges(tx, input.id, begun.value, settled(bag, contradicts));
   const now = { ...bag, onHand: bag.onHand + move.delta, sure: bag.sure + move.sureDelta };
   const warnings: Warning[] = await brokenPromises(tx, [now]);
+  if (again) warnings.push({ code: 'counted-already', args: { bag: bag.number, total: input.total } });
   if (contradicts) warnings.push({ code: 'on-count-list', args: { bag: bag.number } });
   return done({
     act: input.id,
@@ -38,6 +41,19 @@ export const count: Action<CountInput, CountResult> = action('count', async (tx,
     difference: move.delta,
   });
 });
+
+const NOTHING = { delta: 0, sureDelta: 0, contradicts: false };
+
+/** The same person said the same total after the screen was read: the same count, told twice (a lost answer, a second press). */
+async function isCounted(
+  tx: Tx,
+  bag: HeldBag,
+  who: Who,
+  { saw, total }: { readonly saw: number; readonly total: number },
+): Promise<boolean> {
+  const counts = (await countsAfter(tx, bag.id, saw, who.name)) as readonly CountResult[]; // as: this action sealed them
+  return counts.some((one) => one.total === total);
+}
 
 function settled(bag: HeldBag, contradicts: boolean): NewBagChange[] {
   const toCount: NewBagChange = {

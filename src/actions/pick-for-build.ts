@@ -1,4 +1,4 @@
-import { raiseTo, takeOut } from '#core/stock/moves.ts';
+import { isSlip, raiseTo, takeOut } from '#core/stock/moves.ts';
 import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import { bagsById } from '#db/bags.ts';
 import { setBuild, setTake, type Take } from '#db/builds.ts';
@@ -135,6 +135,7 @@ async function pull(tx: Tx, picks: readonly PlannedPick[], inHand: boolean): Pro
     const bag = balances.bag(of.bag);
     const { onHand } = balances.held(of.bag);
     if (quantity > onHand && !inHand) return refuse('not-enough', { bag: bag.number, onHand, asked: quantity });
+    if (isSlip(onHand, quantity)) return refuse('in-hand-large', { bag: bag.number, onHand, asked: quantity });
     const missed = short === true && onHand > quantity && of.picked + quantity < of.planned;
     if (quantity > onHand || missed) {
       doubtful.set(of.bag, { bag: of.bag, field: 'to_count', before: bag.toCount ? '1' : '0', after: '1' });

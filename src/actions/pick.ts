@@ -1,4 +1,4 @@
-import { apply, raiseTo, takeOut } from '#core/stock/moves.ts';
+import { apply, isSlip, raiseTo, takeOut } from '#core/stock/moves.ts';
 import { done, refuse } from '#core/stock/refusal.ts';
 import { findBag } from '#db/bags.ts';
 import { postBagChanges, postMovements } from '#db/ledger.ts';
@@ -10,7 +10,7 @@ import type { PickInput, PickResult } from './inputs.ts';
 
 /**
  * Takes pieces out of a bag. More than is on hand is refused with what is on hand; `inHand` says that the hand is right and the
- * record wrong, books the pick and the correction, and puts the bag on the count list. More than is free is done with a warning.
+ * record wrong, books the pick and the correction, and puts the bag on the count list; far more than the record says wants a count. More than is free is done with a warning.
  */
 export const pick: Action<PickInput, PickResult> = action('pick', async (tx, clock, who, input) => {
   const trouble = quantityTrouble('quantity', input.quantity);
@@ -19,6 +19,8 @@ export const pick: Action<PickInput, PickResult> = action('pick', async (tx, clo
   if (!bag) return refuse('no-such-bag', { bag: input.bag });
   const missing = Math.max(0, input.quantity - bag.onHand);
   if (missing > 0 && !input.inHand) return refuse('not-enough', { bag: bag.number, onHand: bag.onHand, asked: input.quantity });
+  if (isSlip(bag.onHand, input.quantity))
+    return refuse('in-hand-large', { bag: bag.number, onHand: bag.onHand, asked: input.quantity });
 
   const begun = await begin(tx, clock, who, input, { kind: 'picked' });
   if (!begun.ok) return begun;

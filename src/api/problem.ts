@@ -34,6 +34,7 @@ export const STATUS = {
   'box-left-out': 409,
   'box-twice': 422,
   'not-enough': 409,
+  'in-hand-large': 409,
   'below-zero': 409,
   'undone-already': 409,
   'not-undoable': 409,

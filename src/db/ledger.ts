@@ -200,6 +200,22 @@ export async function movementsAfter(tx: Tx, bag: string, seq: number): Promise<
     .execute();
 }
 
+/** The results of the counts of a bag that somebody made after a seq, without those that were undone. */
+export async function countsAfter(tx: Tx, bag: string, seq: number, who: string): Promise<unknown[]> {
+  const rows = await tx
+    .selectFrom('movement')
+    .innerJoin('act', 'act.id', 'movement.act')
+    .leftJoin('act as later', 'later.undoes', 'act.id')
+    .select('act.result')
+    .where('movement.bag', '=', bag)
+    .where('movement.seq', '>', seq)
+    .where('act.kind', '=', 'counted')
+    .where('act.who', '=', who)
+    .where('later.id', 'is', null)
+    .execute();
+  return rows.map(({ result }): unknown => JSON.parse(result));
+}
+
 /** What the bag held by its movements up to a seq. */
 export async function balanceAt(tx: Tx, bag: string, seq: number): Promise<number> {
   const row = await tx

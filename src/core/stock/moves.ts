@@ -25,6 +25,14 @@ export function raiseTo(held: Balance, inHand: number): Move {
   return { delta: inHand - held.onHand, sureDelta: inHand - held.sure };
 }
 
+const SLIP_TIMES = 10;
+const SLIP_PIECES = 1000;
+
+/** So far above the record that a slip of the pen is likelier: 205 on hand, 1,000,000,000 in the hand. */
+export function isSlip(onHand: number, inHand: number): boolean {
+  return inHand > SLIP_TIMES * onHand && inHand - onHand > SLIP_PIECES;
+}
+
 /**
  * A count of `total`, taken when the person knew the balance `seen`; `later` came after that.
  * Posts total − seen, so what was picked meanwhile stays picked: seen 50, 5 picked meanwhile, counted 48 → −2, leaving 43.

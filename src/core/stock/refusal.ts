@@ -10,6 +10,7 @@ export type RefusalCode =
   | 'box-left-out' // {box}: boxes are put into an order, all of them at once
   | 'box-twice' // {box}
   | 'not-enough' // {bag, onHand, asked}: the way on is `inHand` or fewer
+  | 'in-hand-large' // {bag, onHand, asked}: far above the record; the way on is a count
   | 'below-zero' // {bag, later}: undo refused, later movements named
   | 'undone-already' // {act}
   | 'not-undoable' // {act, why}

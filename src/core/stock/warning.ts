@@ -1,6 +1,7 @@
 export type WarningCode =
   | 'promise-broken' // {bag, free, reserved, builds}: less is left than was promised of it
   | 'on-count-list' // {bag}: its record was shown to be wrong
+  | 'counted-already' // {bag, total}: the same count told again
   | 'picked-again' // {bag, build, quantity, picked}: the stop was done before
   | 'safety-by-hand' // {kind, bag, row, why, …}: a part that protects people, chosen by hand
   | 'same-demand' // {row, rows}: the choice holds for these rows as well

@@ -6,6 +6,8 @@ const SENTENCES = {
   'promise-broken': (a) =>
     `Bag ${a['bag']} now has less than was promised of it (free: ${a['free']}); it is promised to ${a['builds']}.`,
   'on-count-list': (a) => `Bag ${a['bag']} is on the count list now: its record and the shelf disagree.`,
+  'counted-already': (a) =>
+    `Bag ${a['bag']} had been counted already: this is the same count of ${a['total']}, and it moves nothing. If you counted anew, look at the bag again, then count.`,
   'picked-again': (a) =>
     `Bag ${a['bag']} had been picked for ${a['build']} before (${a['picked']}); ${a['quantity']} more are booked now. If that is the same pick told twice, undo it.`,
   'safety-by-hand': (a) =>
