@@ -34,7 +34,8 @@ export const ActView = z
     undoneBy: z.string().nullable(),
     note: z.string().nullable(),
     movements: z.int(),
-    bags: z.array(z.int()),
+    bags: z.array(z.int()).openapi({ description: 'the first few that it moved' }),
+    more: z.int().openapi({ description: 'further bags that it moved' }),
   })
   .openapi('Act');
 export type ActView = z.infer<typeof ActView>;

@@ -68,9 +68,11 @@ export interface ActEntry {
   readonly undoes: string | null;
   readonly undoneBy: string | null;
   readonly note: string | null;
-  /** movements of the act, and numbers of its bags: the first few */
   readonly movements: number;
+  /** numbers of its bags: the first few */
   readonly bags: readonly number[];
+  /** further bags that it moved */
+  readonly more: number;
 }
 
 const SOME_BAGS = 8;
@@ -91,6 +93,14 @@ export async function readActs(
         .whereRef('movement.act', '=', 'act.id')
         .as('movements'),
     )
+    .select((eb) =>
+      eb
+        .selectFrom('movement')
+        .innerJoin('bag', 'bag.id', 'movement.bag')
+        .select((of) => of.fn.count<number>('bag.number').distinct().as('moved'))
+        .whereRef('movement.act', '=', 'act.id')
+        .as('moved'),
+    )
     .orderBy('act.change', 'desc')
     .limit(limit);
   const rows = await (before === undefined ? newest : newest.where('act.change', '<', before)).execute();
@@ -98,14 +108,18 @@ export async function readActs(
     tx,
     rows.map((row) => row.id),
   );
-  return rows.map(({ id, happened_at, undone_by, movements, ...row }) => ({
-    act: id,
-    happenedAt: happened_at,
-    undoneBy: undone_by,
-    movements: movements ?? 0,
-    bags: (bags.get(id) ?? []).map(({ number }) => number),
-    ...row,
-  }));
+  return rows.map(({ id, happened_at, undone_by, movements, moved, ...row }) => {
+    const named = (bags.get(id) ?? []).map(({ number }) => number);
+    return {
+      act: id,
+      happenedAt: happened_at,
+      undoneBy: undone_by,
+      movements: movements ?? 0,
+      bags: named,
+      more: (moved ?? 0) - named.length,
+      ...row,
+    };
+  });
 }
 
 /** Numbers of the first few bags of each act. */

@@ -10,7 +10,8 @@ import { savedBom } from '#actions/saved-bom.ts';
 import { undo } from '#actions/undo.ts';
 import { readBagPage, type BagPage } from '#db/bag-page.ts';
 import type { Lab } from '#db/database.ts';
-import { act, CLOCK, did, refusedBy, resistor, row, withLab, WHO, type Store } from './lab.ts';
+import { readActs } from '#db/history.ts';
+import { act, CLOCK, did, fill, refusedBy, resistor, row, withLab, WHO, type Store } from './lab.ts';
 
 const BOARD = { board: 'Heron' };
 const LINES = [
@@ -62,6 +63,23 @@ export function bagPageSuite(store: Store): void {
       assert.deepEqual(
         after.movements.map((one) => one.undoneBy),
         [null, undone.act, undone.act, null, null],
+      );
+    }));
+
+  void test(`${store.engine}: an act names its first bags, and says how many more there are`, () =>
+    withLab(store, async (lab) => {
+      await fill(lab, 1, 1, 1, 1, 1, 1, 1, 1);
+      await fill(lab, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1);
+      const twice = [5, 6].map((quantity) => ({ quantity, part: resistor(100), bag: 1 }));
+      await did(act(lab, receive, { items: twice }));
+      const acts = await lab.read((tx) => readActs(tx, { limit: 9 }));
+      assert.deepEqual(
+        acts.map(({ movements, bags, more }) => [movements, bags.length, more]),
+        [
+          [2, 1, 0],
+          [11, 8, 3],
+          [8, 8, 0],
+        ],
       );
     }));
 }

@@ -15,7 +15,7 @@ const COLUMNS: readonly ColumnOf<ActEntry>[] = [
   { head: 'what', cell: deedText },
   {
     head: 'bags',
-    cell: (entry) => `${entry.bags.join(' ')}${entry.movements > entry.bags.length && entry.bags.length >= 8 ? ' …' : ''}`,
+    cell: (entry) => `${entry.bags.join(' ')}${entry.more > 0 ? ' …' : ''}`,
   },
   {
     head: 'note',

@@ -9,14 +9,11 @@ export interface Deed {
   readonly moreBags: number;
 }
 
-/** Numbers that an act names at most; it may have touched more bags, which its movements tell. */
-const NAMED = 8;
-
 export function deedsOf(acts: readonly ActView[]): Deed[] {
   return acts.map((act) => ({
     act,
     name: deedName(act.kind),
     state: act.undoes === null ? (act.undoneBy === null ? 'done' : 'taken-back') : 'undo',
-    moreBags: act.bags.length < NAMED ? 0 : Math.max(0, act.movements - act.bags.length),
+    moreBags: act.more,
   }));
 }
