@@ -186,6 +186,26 @@ void test('marks for left off, in a column of their own, in the value, in a note
   assert.equal(fitted('Ref;Wert;Bestückt\nR1;1k;ja\nR2;1k;nein\n'), 'fit off');
 });
 
+void test('a column that says what is fitted is understood in its own words; what it is not understood by is a doubt, never a yes', () => {
+  const read = (header: string, ...said: string[]): string[] =>
+    rowsOf(`Ref;Wert;${header}\n${said.map((cell, at) => `R${at + 1};1k;${cell}\n`).join('')}`).map(
+      ({ fitted, doubts }) => `${fitted ? 'fit' : 'off'}${doubts.some(({ field }) => field === 'fitted') ? '?' : ''}`,
+    );
+  assert.deepEqual(
+    read('Bestückung', 'bestücken', 'nicht bestücken', 'nicht bestückt', 'unbestückt', 'bestückt', '', 'vielleicht'),
+    ['fit', 'off', 'off', 'off', 'fit', 'fit', 'fit?'],
+  );
+  assert.deepEqual(read('Populate', 'yes', 'populate', 'x', 'do not populate', 'rev B only', 'fitted?'), [
+    'fit',
+    'fit',
+    'fit',
+    'off',
+    'fit?',
+    'fit?',
+  ]);
+  assert.deepEqual(read('Montage', 'oui', 'non', 'non monté', 'ne pas monter', 'monté'), ['fit', 'off', 'off', 'off', 'fit']);
+});
+
 void test('lists in words give their counts, refs and kinds; prose between them is left out', () => {
   const rows = rowsOf(
     'What you need for the lamp\n\n3 push buttons\n2x LED red 5mm\n9 100 ohm resistors\n10k potentiometer (1)\nR1, R2 - 10k 0805\n\nSolder everything, and be patient.\n',

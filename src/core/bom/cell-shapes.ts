@@ -1,3 +1,4 @@
+import { yesOrNo } from './fitted.ts';
 import { looksLikeQuantity } from './quantity.ts';
 import { isRef } from './refs.ts';
 
@@ -82,9 +83,7 @@ export function isCount(cell: string): boolean {
 
 /** A cell that answers yes or no, or marks what is left off. */
 export function isYesOrNo(cell: string): boolean {
-  return /^(?:0|1|x|y|n|yes|no|true|false|ja|nein|oui|non|si|sí|nee|nej|tak|nie|да|нет|dn[pfi]|nf|fit(?:ted)?|not fitted|populated?)$/i.test(
-    cell.trim(),
-  );
+  return yesOrNo(cell) !== null;
 }
 
 /** Share of the cells that say something and pass the test; 0 where none says anything. */

@@ -6,7 +6,7 @@ import type { ReadRow } from './bom.ts';
 import { readAlternates } from './alternates.ts';
 import { isLink } from './cell-shapes.ts';
 import type { ColumnGuess } from './columns.ts';
-import { fittedCellSaysNo, notFittedCell, saysNotFitted } from './fitted.ts';
+import { fittedCell, notFittedCell, saysNotFitted } from './fitted.ts';
 import { readLeadingRefs } from './item-text.ts';
 import { eitherWay, plainNumbers, type NumberHabit } from './number-habit.ts';
 import { needDoubts } from './per-board.ts';
@@ -142,17 +142,19 @@ function fittedOf(
   refs: RefsReading,
   quantity: number | null,
 ): { fitted: boolean; doubts: Doubt[] } {
-  const marked = cellsOf(cells, 'not-fitted').some(notFittedCell) || cellsOf(cells, 'fitted').some(fittedCellSaysNo);
+  const told = cellsOf(cells, 'fitted');
+  const marked = cellsOf(cells, 'not-fitted').some(notFittedCell) || told.some((text) => fittedCell(text) === false);
   const said = cells.some(({ column, text }) => saysNotFitted(text, MARKABLE.has(column.role)));
   if (marked || said || (quantity === 0 && refs.refs.length > 0)) return { fitted: false, doubts: [] };
   const value = (source.cells[(source.columns.find(({ role }) => role === 'value')?.column ?? 0) - 1] ?? '').trim();
   const without = /^(?:n\/a|n\.a\.|n\.c\.|nc)$/i.test(value) && refs.refs.some((ref) => /^[RCL]\d/.test(ref));
-  return {
-    fitted: !without,
-    doubts: without
-      ? [{ field: 'fitted', code: 'two-readings', args: { text: value, taken: 'not fitted', other: 'fitted, value unknown' } }]
-      : [],
-  };
+  if (without) return { fitted: false, doubts: [fittedDoubt(value, 'not fitted', 'fitted, value unknown')] };
+  const strange = told.find((text) => fittedCell(text) === null);
+  return { fitted: true, doubts: strange === undefined ? [] : [fittedDoubt(strange, 'fitted', 'not fitted')] };
+}
+
+function fittedDoubt(text: string, taken: string, other: string): Doubt {
+  return { field: 'fitted', code: 'two-readings', args: { text, taken, other } };
 }
 
 /** References that show the class of the part; those of a range that can't be followed still do. */
