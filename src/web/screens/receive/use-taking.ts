@@ -44,13 +44,9 @@ export function useTaking(): Taking {
     void doubtsOf(bag).then((doubts) => keep((old) => old.map((one) => (one.act === act ? { ...one, doubts } : one))));
     return bag;
   };
-  const adding = useRef('');
   const addTo = async ({ bag, said, code, box }: BagView, quantity: number): Promise<boolean> => {
-    const same = adding.current === `${bag} ${quantity}` && add.trouble?.kind === 'away';
-    adding.current = `${bag} ${quantity}`;
     forget();
-    // the answer did not come, but the act may have: the same act again is harmless
-    const done = await (same ? add.again() : add.run({ kind: 'received', bag, quantity }));
+    const done = await add.run({ kind: 'received', bag, quantity });
     if (!done) return false;
     const one = { act: done.id, bag, ...said, code, box, quantity, about: false, added: true, doubts: [], back: false };
     keep((old) => [one, ...old]);
