@@ -1,7 +1,7 @@
 import { expectedLeftovers } from '#actions/expected-leftovers.ts';
+import { kitCautions } from '#actions/kit-cautions.ts';
 import { kitLines, sparesOf } from '#actions/kit-lines.ts';
 import type { KitView } from '#api/kits.ts';
-import { cautionsOf } from '#core/kit/cautions.ts';
 import { readKitActs } from '#db/kit-acts.ts';
 import { readKit } from '#db/read-builds.ts';
 import { sayPart } from '#say/en/said.ts';
@@ -24,7 +24,7 @@ export async function kitView({ lab, stock }: Served, id: string): Promise<KitVi
       unit: bag?.unit ?? 'piece',
       spare: spares.get(take.id) ?? 0,
       expected,
-      cautions: bag ? cautionsOf(bag.part) : [],
+      cautions: kitCautions(bag),
     };
   });
   const saidOf = new Map(takes.map(({ line, said }) => [line, said]));
