@@ -148,7 +148,9 @@ export const KitTakeView = z
     onHand: z.int(),
     settled: z.boolean().openapi({ description: 'what was left of it is said to be used up or lost' }),
     expected: z.int().openapi({ description: 'what should be left of it in its cell' }),
-    cautions: z.array(z.enum(['cells', 'mains', 'fuses', 'leaded'])).openapi({ description: 'ways in which it can harm who solders it' }),
+    cautions: z
+      .array(z.enum(['cells', 'mains', 'fuses', 'leaded']))
+      .openapi({ description: 'ways in which it can harm who solders it' }),
   })
   .openapi('KitTake');
 
