@@ -106,6 +106,41 @@ if (browser) {
     await page.close();
   });
 
+  void test('bags are made once by a double press, and the next list of the same visit is shown', async () => {
+    const page = await browser.newPage();
+    await openDraft(page, lab, 'list', LIST);
+    await page.route('**/api/drafts/*', async (route) => {
+      if (route.request().method() === 'PATCH') await new Promise((wake) => setTimeout(wake, 1000));
+      await route.continue();
+    });
+    await page.getByLabel('Box for lines that name none').fill('A');
+    await page.getByLabel('Box for lines that name none').press('Enter');
+    await page.getByRole('button', { name: 'Make 5 bags' }).dblclick();
+    await page.getByRole('heading', { name: /^5 bags were made, 11 to 15,/ }).waitFor();
+    await page.getByRole('button', { name: 'Take it back' }).click();
+    await page.getByRole('heading', { name: '5 bags are taken back.' }).waitFor();
+    await bring(page, 'Bring a list', 'again.csv', LIST);
+    await page.getByRole('heading', { name: /^5 lines read\./ }).waitFor();
+    await page.close();
+  });
+
+  void test('a BOM whose answer is lost is kept once, and the second try opens its board', async () => {
+    const page = await browser.newPage();
+    await openDraft(page, lab, 'bom', BOM);
+    await page.getByLabel('Board', { exact: true }).fill('Rain gauge');
+    await page.getByLabel('Board', { exact: true }).press('Enter');
+    await page.route('**/keep', async (route) => {
+      await route.fetch();
+      await route.abort();
+    });
+    await page.getByRole('button', { name: /^Keep as Rain gauge/ }).click();
+    await page.getByText('The lab does not answer.').waitFor();
+    await page.unroute('**/keep');
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await page.waitForURL(/\/boards\/Rain/);
+    await page.close();
+  });
+
   void test('a number that is on a bag already stops the list, and says which', async () => {
     lab.command('receive', '--bag', '12', '--box', 'A', '10 10k 1% 0603');
     const page = await browser.newPage();

@@ -3,7 +3,6 @@ import { useState } from 'react';
 import type { DraftView } from '#api/drafts.ts';
 import { DRAFT, sayFile, sayKeep, sayKeptBoard, sayRead } from '#say/en/draft-page.ts';
 import { wholeWord } from '../../address.ts';
-import { useAct, type Act } from '../../lab/act.ts';
 import { useDraft } from '../../lab/answers.ts';
 import { TABLES } from '../../lab/bring-file.ts';
 import { useBring } from '../../lab/bring.ts';
@@ -15,18 +14,24 @@ import { usePageDrop } from '../../ui/page-drop.ts';
 import { PickFile } from '../../ui/pick-file.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
 import { Columns } from './columns.tsx';
-import { afterAnswer, asTold, groupOf, nextDoubt } from './draft.ts';
-import { KeptView, type Kept } from './kept.tsx';
+import { afterAnswer, afterOut, asTold, besideRow, fieldToSay, groupOf, nextDoubt, refusalAt } from './draft.ts';
+import { KeptView } from './kept.tsx';
 import { Rows } from './rows.tsx';
 import { Side } from './side.tsx';
-import { useTelling } from './use-draft.ts';
+import { useTelling, type Told } from './use-draft.ts';
+import { useKeeping, type Keeping } from './use-keeping.ts';
 import './draft.css';
 
 /** A file read back: what each column holds, what each line was read as, and what is not sure. */
 export function DraftPage() {
   const { draft } = useParams({ from: '/drafts/$draft' });
+  return <Draft key={draft} draft={draft} />;
+}
+
+function Draft({ draft }: { readonly draft: string }) {
   const asked = useDraft(draft);
-  const keep = useAct<object, Kept>(`/api/drafts/${encodeURIComponent(draft)}/keep`);
+  const told = useTelling(draft);
+  const keep = useKeeping(draft, told);
   if (keep.done && 'bags' in keep.done) return <KeptView made={keep.done} />;
   if (keep.done)
     return (
@@ -35,9 +40,9 @@ export function DraftPage() {
       </main>
     );
   // a draft that is kept is gone; what was read of it before is not shown as if it were there
-  const gone = asked.trouble?.kind === 'refused' && !keep.busy;
+  const gone = asked.trouble?.kind === 'refused' && !keep.busy && keep.trouble?.kind !== 'away';
   if (!asked.value || gone) return <NoDraft trouble={asked.trouble} />;
-  return <DraftRead key={draft} draft={asked.value} keep={keep} />;
+  return <DraftRead draft={asked.value} told={told} keep={keep} />;
 }
 
 function NoDraft({ trouble }: { readonly trouble: ReturnType<typeof useDraft>['trouble'] }) {
@@ -62,13 +67,13 @@ function NoDraft({ trouble }: { readonly trouble: ReturnType<typeof useDraft>['t
 
 interface ReadProps {
   readonly draft: DraftView;
-  readonly keep: Act<object, Kept>;
+  readonly told: Told;
+  readonly keep: Keeping;
 }
 
-function DraftRead({ draft: kept, keep }: ReadProps) {
+function DraftRead({ draft: kept, told, keep }: ReadProps) {
   const search = useSearch({ from: '/drafts/$draft' });
   const navigate = useNavigate({ from: '/drafts/$draft' });
-  const told = useTelling(kept.draft);
   const another = useBring(kept.is);
   usePageDrop(another.bring);
   const [saying, setSaying] = useState<{ readonly row: number; readonly field: string } | null>(null);
@@ -93,22 +98,21 @@ function DraftRead({ draft: kept, keep }: ReadProps) {
   };
   const leaveOut = (row: number, out: boolean): void => {
     void told.tell({ out: [{ row, out }] });
-    look(out ? nextDoubt(draft.rows, row) : row);
+    look(out ? afterOut(draft.rows, row) : row);
   };
   const stopped = draft.trouble !== null || (draft.is === 'bom' && !draft.board) || told.trouble?.kind === 'away';
-  const keepIt = async (): Promise<void> => {
-    // what was typed last may still be on its way
-    if (stopped || keep.busy || !(await told.again())) return;
-    const became = await keep.run({});
-    if (became && 'board' in became) void navigate({ to: '/boards/$board', params: { board: became.board }, search: {} });
+  const keepIt = (): void => {
+    if (!stopped) keep.keep();
   };
   const chosen = draft.rows.find(({ row }) => row === on);
-  const asks = chosen && groupOf(chosen) === 'doubts' ? chosen : null;
+  const refused = refusalAt(told.trouble, saying);
   useKeys({
     Enter: () => look(nextDoubt(draft.rows, on)),
-    'Ctrl+Enter': () => void keepIt(),
-    e: () => asks?.doubts[0] && setSaying({ row: asks.row, field: asks.doubts[0].field }),
-    Delete: () => asks && leaveOut(asks.row, true),
+    'Ctrl+Enter': keepIt,
+    ArrowDown: () => look(besideRow(draft.rows, { on, show }, 1)),
+    ArrowUp: () => look(besideRow(draft.rows, { on, show }, -1)),
+    e: () => chosen && setSaying({ row: chosen.row, field: fieldToSay(chosen) }),
+    Delete: () => chosen && leaveOut(chosen.row, !chosen.out),
   });
   const doubted = draft.rows.filter((row) => groupOf(row) === 'doubts').length;
   return (
@@ -117,9 +121,9 @@ function DraftRead({ draft: kept, keep }: ReadProps) {
         <div>
           <Answer
             title={sayRead({ ...draft, lines: draft.rows.length, doubted })}
-            why={sayFile(draft.name, draft.bytes, draft.notes)}
+            why={sayFile(draft.name, draft.bytes, draft.notes, draft.is)}
           >
-            <Button look="main" aria-disabled={stopped || keep.busy} onClick={() => void keepIt()}>
+            <Button look="main" aria-disabled={stopped || keep.busy} onClick={keepIt}>
               {sayKeep(draft.is, draft.bags, draft.board, draft.revision)}
             </Button>
             <PickFile accept={TABLES} onFile={another.bring} busy={another.reading !== null}>
@@ -128,8 +132,8 @@ function DraftRead({ draft: kept, keep }: ReadProps) {
           </Answer>
           <div className="stack notes">
             {draft.trouble !== null && <Note kind="stop" title={draft.trouble} />}
-            <TroubleNote trouble={told.trouble} again={() => void told.again()} />
-            <TroubleNote trouble={keep.trouble} again={() => void keep.again()} />
+            <TroubleNote trouble={refused === null ? told.trouble : null} again={() => void told.again()} />
+            <TroubleNote trouble={keep.trouble} again={keep.again} />
             <TroubleNote trouble={another.trouble} again={another.again} />
           </div>
           <Columns draft={draft} onRole={(column, role) => void told.tell({ columns: { [column]: role } })} />
@@ -137,6 +141,8 @@ function DraftRead({ draft: kept, keep }: ReadProps) {
             draft={draft}
             on={on}
             saying={saying}
+            refused={refused}
+            onLook={look}
             onSay={(row, field) => {
               setSaying(field === null ? null : { row, field });
               look(row);
@@ -156,9 +162,12 @@ function DraftRead({ draft: kept, keep }: ReadProps) {
 }
 
 function Keys() {
-  const { next, say, out, keep } = DRAFT.keys;
+  const { row, next, say, out, keep } = DRAFT.keys;
   return (
     <p className="keys">
+      <span>
+        <kbd>↑</kbd> <kbd>↓</kbd> {row}
+      </span>
       <span>
         <kbd>Enter</kbd> {next}
       </span>

@@ -15,14 +15,9 @@ export interface Told {
   readonly trouble: Trouble | null;
 }
 
-/** All that is told of a draft is kept in it at once. */
+/** All that is told of a draft is kept in it at once. One draft for as long as the component stands. */
 export function useTelling(draft: string): Told {
-  const [{ telling }, setTelling] = useState(() => ({ draft, telling: tellingOf(draft) }));
-  const [of, setOf] = useState(draft);
-  if (of !== draft) {
-    setOf(draft);
-    setTelling({ draft, telling: tellingOf(draft) });
-  }
+  const [telling] = useState(() => tellingOf(draft));
   const { sending, held, trouble } = useSyncExternalStore(telling.subscribe, telling.snapshot);
   return { tell: (change) => telling.tell(change), again: () => telling.again(), held, busy: sending, trouble };
 }
