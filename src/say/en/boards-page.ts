@@ -28,7 +28,7 @@ export const BOARDS_PAGE = {
   waiting: '…',
   line: 'line',
   moreLimits: (more: number): string => `and ${more} more`,
-  keys: { row: 'board', open: 'open its lines', plan: 'plan a kit' },
+  keys: { row: 'board', open: 'open its lines' },
   drawer: 'The chosen board',
   chosen: 'Chosen board',
   openLines: 'Open its lines',

@@ -50,6 +50,15 @@ export const KEY_GROUPS: readonly KeyGroup[] = [
     name: 'A kit',
     keys: [key('the pieces are in their cell', 'Space'), key('fewer or more were in the bag', '−'), key('skip for now', 'S')],
   },
-  { name: 'A file as it is read', keys: [key('next doubt', 'Enter'), key('keep it', 'Ctrl+Enter')] },
+  {
+    name: 'A file as it is read',
+    keys: [
+      key('next doubt', 'Enter'),
+      key('say what it is', 'E'),
+      key('leave the line out', 'Del'),
+      key('keep it', 'Ctrl+Enter'),
+    ],
+  },
+  { name: 'Leftovers', keys: [key('take them back', 'Ctrl+Enter')] },
   { name: 'Receive', keys: [key('book the bag and go on', 'Enter')] },
 ];

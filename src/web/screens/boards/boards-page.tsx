@@ -1,11 +1,11 @@
 import { useNavigate, useSearch } from '@tanstack/react-router';
-import { useState } from 'react';
 import { BOARDS_PAGE, SAY_EACH_ALONE, SAY_WORKING_OUT, sayBoards } from '#say/en/boards-page.ts';
 import { useBoards, useReach } from '../../lab/answers.ts';
 import { useBring, type Bringing } from '../../lab/bring.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { useKeys } from '../../ui/keys.ts';
 import { Note } from '../../ui/note.tsx';
+import { useNow } from '../../ui/now.ts';
 import { usePageDrop } from '../../ui/page-drop.ts';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
 import { BoardDrawer } from './board-drawer.tsx';
@@ -47,7 +47,7 @@ interface BoardsProps {
 function Boards({ entries, bringing, over, title, why }: BoardsProps) {
   const { board } = useSearch({ from: '/boards' });
   const navigate = useNavigate();
-  const [now] = useState(() => new Date());
+  const now = useNow();
   const choose = (name: string | null): void => {
     if (name !== null) void navigate({ to: '/boards', search: { board: name }, replace: true, resetScroll: false });
   };
@@ -55,7 +55,6 @@ function Boards({ entries, bringing, over, title, why }: BoardsProps) {
   useKeys({
     ArrowDown: () => choose(nextName(entries, board, 1)),
     ArrowUp: () => choose(nextName(entries, board, -1)),
-    k: () => chosen && void navigate({ to: '/boards/$board', params: { board: chosen.name } }),
   });
   return (
     <div className={chosen ? 'split' : undefined}>
@@ -89,9 +88,6 @@ function KeyHints() {
       </span>
       <span>
         <kbd>Enter</kbd> {keys.open}
-      </span>
-      <span>
-        <kbd>K</kbd> {keys.plan}
       </span>
     </p>
   );
