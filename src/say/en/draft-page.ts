@@ -3,7 +3,10 @@ import { counted, figures } from './ui.ts';
 
 export const DRAFT = {
   another: 'Another file',
-  nothingKept: 'Nothing is kept before you say so.',
+  nothingKept: {
+    list: 'No bag is made before you say so; what you told of it is kept under Receive until you come back.',
+    bom: 'No board is kept before you say so; what you told of it is kept under Boards until you come back.',
+  },
   columns: 'What each column holds',
   columnsHelp: 'read from what stands in it; change it here',
   fileLabel: 'The file, its first lines',
@@ -31,9 +34,11 @@ export const DRAFT = {
   told: 'as you said',
   out: 'left out',
   noPart: 'no part',
-  right: 'Right as read',
   say: 'Say what it is',
-  sayField: 'What should stand there',
+  sayWhole: 'Say the part anew',
+  readAs: 'Read as',
+  about: (count: number) => `about ${figures(count)}`,
+  chooseLine: (row: number) => `Line ${row}`,
   sayKeep: 'That is it',
   sayClose: 'Close',
   leaveOut: 'Leave the line out',
@@ -57,7 +62,7 @@ export const DRAFT = {
   openMayStay: 'Doubts may stay open: each is kept with its bag, and asked again there.',
   openMayStayBom: 'Doubts may stay open: each is kept with its line, and asked again on the board.',
   boardMissing: 'Give the board a name first.',
-  keys: { next: 'next doubt', say: 'say what it is', out: 'leave the line out', keep: 'keep' },
+  keys: { row: 'line', next: 'next doubt', say: 'say what it is', out: 'leave the line out, or take it in', keep: 'keep' },
   takeBack: 'Take it back',
   find: 'Find a part',
   boxes: 'Look at the boxes',
@@ -69,6 +74,38 @@ export const DRAFT = {
   goneWhy: 'It was kept, or is older than this lab remembers. Bring it again.',
   bring: 'Bring a list',
 } as const;
+
+/** The button that opens the field for an answer in words. */
+export function saySay(field: string): string {
+  if (field === 'quantity') return 'Say how many';
+  return field === 'bag' ? 'Give another number' : DRAFT.say;
+}
+
+export function saySayField(field: string): string {
+  if (field === 'quantity') return 'How many, or about how many';
+  if (field === 'bag') return 'Number for the bag';
+  return field === 'part' ? 'What it is' : 'What should stand there';
+}
+
+interface ReadBack {
+  readonly quantity: number | null;
+  readonly about: boolean;
+  readonly bag: number | null;
+  readonly said: { readonly name: string; readonly rest: string };
+}
+
+/** How an answer was read: `Read as 4.7 kΩ ±1 %, resistor 0805.`; empty where the answer says it itself. */
+export function sayReadAs(field: string, { quantity, about, bag, said }: ReadBack): string {
+  if (field === 'quantity')
+    return quantity === null
+      ? ''
+      : about
+        ? `Read as about ${figures(quantity)}, to be counted.`
+        : `Read as ${figures(quantity)}.`;
+  if (field === 'bag') return bag === null ? '' : `Read as number ${bag}.`;
+  if (['fitted', 'refs', 'location', 'box', 'place', 'supplier', 'row'].includes(field)) return '';
+  return `Read as ${[said.name, said.rest].filter(Boolean).join(', ')}.`;
+}
 
 interface Counts {
   readonly is: 'list' | 'bom';
@@ -94,11 +131,11 @@ export function sayRead({ is, lines, doubted, board, revision }: Counts): string
   return `${counted(lines, 'line', 'lines')} read${what}. ${word}`;
 }
 
-/** The file: `From “stock.csv”, 1.4 kB, parted by semicolons. Nothing is kept before you say so.` */
-export function sayFile(name: string, bytes: number, notes: readonly string[]): string {
+/** The file: `From “stock.csv”, 1.4 kB, parted by semicolons. No bag is made before you say so; …` */
+export function sayFile(name: string, bytes: number, notes: readonly string[], is: 'list' | 'bom'): string {
   const size = bytes < 1000 ? counted(bytes, 'byte', 'bytes') : `${(bytes / 1000).toFixed(bytes < 10_000 ? 1 : 0)}\u202fkB`;
   const known = notes.map((note) => (/[.?]$/.test(note) ? note : `${note}.`));
-  return [`From “${name}”, ${size}.`, ...known, DRAFT.nothingKept].join(' ');
+  return [`From “${name}”, ${size}.`, ...known, DRAFT.nothingKept[is]].join(' ');
 }
 
 /** The one act: `Make 212 bags`, `Keep as Tide logger rev 3`. */

@@ -1,8 +1,8 @@
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import type { DraftDoubt, DraftRow } from '#api/drafts.ts';
-import { DRAFT } from '#say/en/draft-page.ts';
+import { DRAFT, saySay } from '#say/en/draft-page.ts';
 import { Button } from '../../ui/button.tsx';
-import { Field } from '../../ui/field.tsx';
+import { SayForm } from './say-form.tsx';
 
 export interface Answering {
   /** what should stand in a field of a row, or null: right as it was read; true once it is kept */
@@ -17,14 +17,16 @@ interface DoubtProps extends Answering {
   /** the field where it is said stands open */
   readonly saying: boolean;
   readonly onSay: (open: boolean) => void;
-  /** it is the last doubt of its row: the whole row can be left out there */
-  readonly last: boolean;
+  /** why what was typed there was refused */
+  readonly refused: string | null;
+  /** the whole row can be left out here */
+  readonly canLeave: boolean;
 }
 
 /** A doubt as a question: why, the likely answers, and a field for any other. */
-export function Doubt({ row, doubt, saying, onSay, last, answer, leaveOut }: DoubtProps) {
+export function Doubt({ row, doubt, saying, onSay, refused, canLeave, answer, leaveOut }: DoubtProps) {
   const id = useId();
-  const { field, why, settle, answers } = doubt;
+  const { field, why, settle, answers, right } = doubt;
   return (
     <div className="asked" role="group" aria-labelledby={id}>
       <p id={id}>
@@ -36,56 +38,23 @@ export function Doubt({ row, doubt, saying, onSay, last, answer, leaveOut }: Dou
             {says}
           </Button>
         ))}
-        <Button onClick={() => void answer(row.row, field, null)}>{DRAFT.right}</Button>
-        {!saying && <Button onClick={() => onSay(true)}>{DRAFT.say}</Button>}
-        {last && (
-          <Button look="quiet" onClick={() => leaveOut(row.row, true)}>
+        {right !== null && <Button onClick={() => void answer(row.row, field, null)}>{right}</Button>}
+        {!saying && <Button onClick={() => onSay(true)}>{saySay(field)}</Button>}
+        {canLeave && (
+          <Button look={doubt.stops ? 'plain' : 'quiet'} onClick={() => leaveOut(row.row, true)}>
             {DRAFT.leaveOut}
           </Button>
         )}
       </div>
-      {saying && <SayForm help={settle} onSay={(text) => answer(row.row, field, text)} onClose={() => onSay(false)} />}
+      {saying && (
+        <SayForm
+          field={field}
+          help={settle}
+          refused={refused}
+          onSay={(text) => answer(row.row, field, text)}
+          onClose={() => onSay(false)}
+        />
+      )}
     </div>
-  );
-}
-
-interface SayFormProps {
-  readonly help: string;
-  readonly onSay: (text: string) => Promise<boolean>;
-  readonly onClose: () => void;
-}
-
-/** What is typed stays until the draft holds it. */
-function SayForm({ help, onSay, onClose }: SayFormProps) {
-  const [text, setText] = useState('');
-  const keep = async (): Promise<void> => {
-    if (text.trim() && (await onSay(text.trim()))) onClose();
-  };
-  return (
-    <form
-      className="sayform"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void keep();
-      }}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.stopPropagation();
-        onClose();
-      }}
-    >
-      <Field
-        label={DRAFT.sayField}
-        help={help}
-        value={text}
-        maxLength={1000}
-        autoFocus
-        onChange={(event) => setText(event.target.value)}
-      />
-      <Button submit>{DRAFT.sayKeep}</Button>
-      <Button look="quiet" onClick={onClose}>
-        {DRAFT.sayClose}
-      </Button>
-    </form>
   );
 }

@@ -1,13 +1,26 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { DraftRow } from '#api/drafts.ts';
-import { afterAnswer, asTold, groupsOf, nextDoubt, numbersOf, sampleRows, shownOf } from './draft.ts';
+import {
+  afterAnswer,
+  afterOut,
+  asTold,
+  besideRow,
+  fieldToSay,
+  groupsOf,
+  nextDoubt,
+  numbersOf,
+  refusalAt,
+  sampleRows,
+  shownOf,
+} from './draft.ts';
 
-const doubt = { field: 'value', why: 'w', settle: 's', answers: [] };
+const doubt = { field: 'value', why: 'w', settle: 's', answers: [], right: null, stops: false };
 const row = (number: number, changed: Partial<DraftRow> = {}): DraftRow => ({
   row: number,
   refs: [],
   quantity: 1,
+  about: false,
   fitted: true,
   kind: 'resistor',
   text: '4k7',
@@ -55,6 +68,39 @@ void test('after an answer a row with another doubt keeps the eye', () => {
   const rows = [row(2, { doubts: [doubt, { ...doubt, field: 'package' }] }), row(3, { doubts: [doubt] })];
   assert.equal(afterAnswer(rows, 2), 2);
   assert.equal(afterAnswer(rows, 3), 2);
+});
+
+void test('a row without doubts keeps the eye, whatever is said of it or left out', () => {
+  const rows = [row(2), row(3, { doubts: [doubt] })];
+  assert.deepEqual([afterAnswer(rows, 2), afterOut(rows, 2), afterOut(rows, 3)], [2, 2, null]);
+  assert.deepEqual(rows.map(fieldToSay), ['part', 'value']);
+});
+
+void test('what stops the file stands before other doubts, and is the next', () => {
+  const rows = [row(2, { doubts: [doubt] }), row(3, { doubts: [{ ...doubt, field: 'bag', stops: true }] }), row(4)];
+  assert.deepEqual(
+    groupsOf(rows)[0]?.rows.map((one) => one.row),
+    [3, 2],
+  );
+  assert.deepEqual([nextDoubt(rows, null), nextDoubt(rows, 3), nextDoubt(rows, 2)], [3, 2, 3]);
+});
+
+void test('up and down walk all shown rows as they stand, and stay at the ends', () => {
+  const rows = [...Array.from({ length: 8 }, (_, at) => row(at + 1)), row(9, { doubts: [doubt] }), row(10, { out: true })];
+  const at = (on: number | null) => ({ on, show: null });
+  assert.deepEqual([besideRow(rows, at(null), 1), besideRow(rows, at(null), -1)], [9, 10]);
+  assert.deepEqual([besideRow(rows, at(9), 1), besideRow(rows, at(6), 1), besideRow(rows, at(10), 1)], [1, 10, 10]);
+  assert.deepEqual([besideRow(rows, at(9), -1), besideRow(rows, at(1), -1)], [9, 9]);
+});
+
+void test('a refusal stands at the field that was typed in, and nowhere else', () => {
+  const problem = { type: '', title: '', status: 422, detail: 'no', code: 'not-valid', row: 2, field: 'quantity' };
+  const trouble = { kind: 'refused', problem } as const;
+  assert.equal(refusalAt(trouble, { row: 2, field: 'quantity' }), 'no');
+  assert.equal(refusalAt(trouble, { row: 2, field: 'value' }), null);
+  assert.equal(refusalAt(trouble, { row: 3, field: 'quantity' }), null);
+  assert.equal(refusalAt({ kind: 'away' }, { row: 2, field: 'quantity' }), null);
+  assert.equal(refusalAt(trouble, null), null);
 });
 
 void test('six clear rows are shown at first, then as many as were asked for', () => {

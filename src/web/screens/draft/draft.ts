@@ -1,4 +1,5 @@
 import type { DraftChange, DraftRow, DraftView } from '#api/drafts.ts';
+import type { Trouble } from '../../lab/ask.ts';
 
 export type Group = 'doubts' | 'told' | 'clear' | 'none' | 'out';
 
@@ -17,9 +18,13 @@ export interface RowGroup {
   readonly rows: readonly DraftRow[];
 }
 
-/** Rows by what they wait for, those with doubts first; a group without rows is left out. */
+/** A doubt of it stops the whole file from being kept. */
+const stops = (row: DraftRow): boolean => row.doubts.some((doubt) => doubt.stops);
+
+/** Rows by what they wait for, those with doubts first, of these what stops the file; a group without rows is left out. */
 export function groupsOf(rows: readonly DraftRow[]): RowGroup[] {
   const found = Object.groupBy(rows, groupOf);
+  if (found.doubts) found.doubts = found.doubts.toSorted((a, b) => Number(stops(b)) - Number(stops(a)));
   return ORDER.flatMap((group) => {
     const its = found[group];
     return its ? [{ group, rows: its }] : [];
@@ -35,16 +40,51 @@ export function shownOf({ group, rows }: RowGroup, wanted: number | null): numbe
   return Math.min(rows.length, Math.max(FIRST[group], wanted ?? 0));
 }
 
-/** The next row with a doubt after this one, from the first again; null where no other waits. */
+/** The next row with a doubt below this one, from the first again; null where no other waits. */
 export function nextDoubt(rows: readonly DraftRow[], after: number | null): number | null {
-  const waiting = rows.filter((row) => groupOf(row) === 'doubts').map(({ row }) => row);
-  return waiting.find((row) => after === null || row > after) ?? waiting.find((row) => row !== after) ?? null;
+  const waiting = groupsOf(rows).flatMap(({ group, rows: its }) => (group === 'doubts' ? its.map(({ row }) => row) : []));
+  const at = after === null ? -1 : waiting.indexOf(after);
+  const below = at < 0 && after !== null ? waiting.find((row) => row > after) : waiting[at + 1];
+  return below ?? waiting.find((row) => row !== after) ?? null;
 }
 
-/** Where the eye goes once a doubt of a row has its answer: the same row while it has another, else the next with one. */
+/** Where the eye goes once a row has an answer: on to the next with a doubt, where that was its last; else it stays. */
 export function afterAnswer(rows: readonly DraftRow[], row: number): number | null {
   const here = rows.find((one) => one.row === row);
-  return here && here.doubts.length > 1 ? row : nextDoubt(rows, row);
+  return here && groupOf(here) === 'doubts' && here.doubts.length === 1 ? nextDoubt(rows, row) : row;
+}
+
+/** Where the eye goes once a row is left out: on from a row with doubts, else it stays. */
+export function afterOut(rows: readonly DraftRow[], row: number): number | null {
+  const here = rows.find((one) => one.row === row);
+  return here && groupOf(here) === 'doubts' ? nextDoubt(rows, row) : row;
+}
+
+/** The shown row above (-1) or below (1) the one that the eye is on; from outside, the last or the first. */
+export function besideRow(
+  rows: readonly DraftRow[],
+  { on, show }: { readonly on: number | null; readonly show: number | null },
+  step: 1 | -1,
+): number | null {
+  const shown = groupsOf(rows).flatMap((group) => group.rows.slice(0, shownOf(group, show)).map(({ row }) => row));
+  const at = on === null ? -1 : shown.indexOf(on);
+  if (at < 0) return shown.at(step > 0 ? 0 : -1) ?? null;
+  return shown[at + step] ?? on;
+}
+
+/** What is said of a row by `E`: an answer to its first doubt, else what it is. */
+export function fieldToSay(row: DraftRow): string {
+  return (groupOf(row) === 'doubts' && row.doubts[0]?.field) || 'part';
+}
+
+/** Why the answer in the open field was refused; null where the refusal is about something else. */
+export function refusalAt(
+  trouble: Trouble | null,
+  saying: { readonly row: number; readonly field: string } | null,
+): string | null {
+  if (trouble?.kind !== 'refused' || !saying) return null;
+  const { row, field, detail } = trouble.problem;
+  return row === saying.row && field === saying.field ? detail : null;
 }
 
 /**

@@ -11,6 +11,9 @@ interface RowsProps extends Answering {
   readonly on: number | null;
   readonly saying: { readonly row: number; readonly field: string } | null;
   readonly onSay: (row: number, field: string | null) => void;
+  /** why what was typed in the open field was refused */
+  readonly refused: string | null;
+  readonly onLook: (row: number) => void;
   /** rows of a group that were asked for */
   readonly show: number | null;
   readonly onShow: (rows: number) => void;
