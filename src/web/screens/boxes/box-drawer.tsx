@@ -1,5 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
+import type { BagView } from '#api/bags.ts';
 import { BOXES_PAGE, sayBoxTitle, sayExhaustedPlaces, sayFill, sayShowAll } from '#say/en/boxes-page.ts';
+import { sayAmount } from '#say/en/ui.ts';
 import { useBags } from '../../lab/answers.ts';
 import { BagLink } from '../../ui/bag-link.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -23,6 +25,10 @@ interface BoxDrawerProps {
 /** The focus goes to the bag whose number was typed. */
 function focusLink(row: HTMLTableRowElement | null): void {
   row?.querySelector('a')?.focus();
+}
+
+function Held({ bag }: { readonly bag: BagView | undefined }) {
+  return bag && sayAmount(bag.onHand, bag.unit);
 }
 
 /** Everything in one box, front to back; what is exhausted keeps its place and is greyed. */
@@ -88,7 +94,7 @@ export function BoxDrawer({ name, sum, hit, over, onClose }: BoxDrawerProps) {
                     ) : standing === 'exhausted' ? (
                       BOXES_PAGE.exhausted
                     ) : (
-                      known.get(bag)?.onHand
+                      <Held bag={known.get(bag)} />
                     )}
                   </td>
                 </tr>

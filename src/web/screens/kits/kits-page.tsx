@@ -10,7 +10,7 @@ import { useKeys } from '../../ui/keys.ts';
 import { useNow } from '../../ui/now.ts';
 import { Rail } from '../../ui/rail.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
-import { hasLeftovers, kitGroups, kitToCarryOn, STATE_FIT } from './kits.ts';
+import { hasLeftovers, kitBeside, kitGroups, kitToCarryOn, STATE_FIT } from './kits.ts';
 import './kits.css';
 
 /** The kits: those that are open, those that are soldered, those that were given up. */
@@ -45,13 +45,14 @@ export function KitsPage() {
 function KitTable({ groups }: { readonly groups: ReturnType<typeof kitGroups> }) {
   const navigate = useNavigate();
   const now = useNow();
-  const [at, setAt] = useState(0);
+  const [id, setId] = useState<string | null>(null);
   const all = groups.flatMap(({ builds }) => builds);
-  const chosen = all[Math.min(at, all.length - 1)];
+  const chosen = kitBeside(all, id, 0);
   const go = (by: 1 | -1): void => {
-    const next = Math.min(all.length - 1, Math.max(0, at + by));
-    setAt(next);
-    document.getElementById(`kit-${all[next]?.id}`)?.focus();
+    const next = kitBeside(all, id, by);
+    if (!next) return;
+    setId(next.id);
+    document.getElementById(`kit-${next.id}`)?.focus();
   };
   useKeys({
     ArrowDown: () => go(1),

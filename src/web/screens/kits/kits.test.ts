@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { BuildView } from '#api/kits.ts';
-import { kitGroups, kitToCarryOn } from './kits.ts';
+import { kitBeside, kitGroups, kitToCarryOn } from './kits.ts';
 
 const build = (id: string, state: BuildView['state']): BuildView => ({
   id,
@@ -50,4 +50,15 @@ void test('one goes on with the kit that is being picked, else with the first th
   assert.equal(kitToCarryOn([build('a', 'reserved'), build('b', 'picking')])?.id, 'b');
   assert.equal(kitToCarryOn([build('a', 'planned'), build('b', 'reserved')])?.id, 'b');
   assert.equal(kitToCarryOn([build('a', 'planned'), build('b', 'built')]), null);
+});
+
+void test('the chosen kit stays chosen when the list moves under it', () => {
+  const [a, b, c] = [build('a', 'picking'), build('b', 'reserved'), build('c', 'planned')];
+  assert.equal(kitBeside([a, b, c], null, 0)?.id, 'a');
+  assert.equal(kitBeside([a, b, c], null, 1)?.id, 'b');
+  assert.equal(kitBeside([c, a, b], 'b', 0)?.id, 'b');
+  assert.equal(kitBeside([c, a, b], 'a', -1)?.id, 'c');
+  assert.equal(kitBeside([a, b], 'b', 1)?.id, 'b');
+  assert.equal(kitBeside([a, b], 'gone', 0)?.id, 'a');
+  assert.equal(kitBeside([], 'a', 1), null);
 });

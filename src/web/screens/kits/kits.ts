@@ -34,6 +34,15 @@ export function kitGroups(builds: readonly BuildView[]): { readonly group: KitGr
     .filter((one) => one.builds.length > 0);
 }
 
+/** The kit that stands so many rows from the chosen one in the list; the first is chosen until another is. */
+export function kitBeside(kits: readonly BuildView[], chosen: string | null, by: -1 | 0 | 1): BuildView | null {
+  const at = Math.max(
+    0,
+    kits.findIndex(({ id }) => id === chosen),
+  );
+  return kits[Math.min(kits.length - 1, Math.max(0, at + by))] ?? null;
+}
+
 /** The kit that a person goes on with: one that is being picked, else the first that has its bags. */
 export function kitToCarryOn(builds: readonly BuildView[]): BuildView | null {
   return builds.find(({ state }) => state === 'picking') ?? builds.find(({ state }) => state === 'reserved') ?? null;
