@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { basename } from 'node:path';
 import { perform } from '#actions/perform.ts';
 import { saveBoard } from '#actions/save-board.ts';
 import type { Outcome } from '#core/stock/refusal.ts';
@@ -21,7 +22,7 @@ export async function keepBoard(lab: Lab, terminal: Terminal, bom: NamedBom, sou
   const known = await lab.read((tx) => readBoard(tx, bom.name));
   if (known && JSON.stringify(known.lines) === JSON.stringify(bom.rows))
     return { ok: true, value: { board: bom.name, revision: known.revision.name } };
-  const input = { id: randomUUID(), board: bom.name, source, lines: bom.rows };
+  const input = { id: randomUUID(), board: bom.name, source: basename(source), lines: bom.rows };
   const saved = await perform(lab, saveBoard, clock, who(), input);
   if (saved.ok) terminal.say(cliText('board-saved', saved.value));
   return saved;

@@ -47,6 +47,12 @@ export const BOARD_LINE = {
   toReachCaption: (boards: number): string => `What lacks for ${counted(boards, 'board', 'boards')}`,
 } as const;
 
+/** The first two reasons; the drawer of the bag beside the line has them all. */
+export function sayFirstReasons(because: readonly string[]): string {
+  const more = because.length - 2;
+  return because.slice(0, 2).join('; ') + (more > 0 ? `; and ${more} more` : '');
+}
+
 export const sayLine = (row: number, refs: string): string => (refs === '' ? `Line ${row}` : `Line ${row}: ${refs}`);
 
 type Done =

@@ -143,8 +143,11 @@ export const SAY_COUNTS = {
   missing: (n: number): string => `${figures(n)} missing`,
 } as const;
 
+/** Of a path, its last part: where a BOM lay on somebody's disk says nothing. */
+export const fileName = (source: string): string => source.split(/[\\/]/).at(-1) ?? source;
+
 export function sayBom(revision: string, lines: number, source: string | null): string {
-  return `Revision ${revision}, ${counted(lines, 'line', 'lines')}${source ? `, from ${source}` : ''}`;
+  return `Revision ${revision}, ${counted(lines, 'line', 'lines')}${source ? `, from ${fileName(source)}` : ''}`;
 }
 
 export const sayShort = (short: number): string => `short ${figures(short)}`;

@@ -17,6 +17,8 @@ export const BOXES_PAGE = {
   down: 'Down',
   upOf: (box: string) => `Move box ${box} up`,
   downOf: (box: string) => `Move box ${box} down`,
+  leftOf: (box: string) => `Move box ${box} to the left`,
+  rightOf: (box: string) => `Move box ${box} to the right`,
   to: 'to',
   empty: 'no bag',
   open: (box: string) => `What is in box ${box}`,

@@ -12,7 +12,7 @@ export function BagLink({
   readonly size?: TagSize;
 }) {
   return (
-    <Link to="/" search={{ bag: String(bag) }} className={tagClass({ gone, size })} style={tagStyle(bag)}>
+    <Link to="/" search={{ bag: String(bag) }} className={tagClass({ bag, gone, size })} style={tagStyle(bag)}>
       <TagWords bag={bag} />
     </Link>
   );

@@ -12,7 +12,7 @@ interface ButtonProps extends Omit<ComponentProps<'button'>, 'type' | 'className
 export function Button({ look = 'plain', keyHint, submit = false, children, ...rest }: ButtonProps) {
   return (
     <button {...rest} type={submit ? 'submit' : 'button'} className={look === 'plain' ? 'btn' : `btn ${look}`}>
-      {children}
+      {keyHint && look === 'quiet' ? <span className="word">{children}</span> : children}
       {keyHint && <kbd aria-hidden="true">{keyHint}</kbd>}
     </button>
   );

@@ -1,11 +1,11 @@
 import type { CSSProperties } from 'react';
 
 /** One upright of the look into a box. */
-export type Slot = 'live' | 'empty' | 'free' | 'hit' | 'todo' | 'got';
+export type Slot = 'live' | 'empty' | 'free' | 'hit' | 'gone' | 'todo' | 'got';
 
-const TOP: Readonly<Record<Slot, number>> = { live: 10, empty: 18, free: 27, hit: 0, todo: 5, got: 10 };
+const TOP: Readonly<Record<Slot, number>> = { live: 10, empty: 18, free: 27, hit: 0, gone: 0, todo: 5, got: 10 };
 
-const KINDS = ['free', 'live', 'empty', 'got', 'todo', 'hit'] as const satisfies readonly Slot[];
+const KINDS = ['free', 'live', 'empty', 'got', 'todo', 'gone', 'hit'] as const satisfies readonly Slot[];
 
 /** One path for all uprights of a kind. */
 function uprights(slots: readonly Slot[], kind: Slot): string {
@@ -23,7 +23,7 @@ interface SlotsProps {
   readonly height?: string;
 }
 
-/** A look down into a box: one upright a place, front left. Tall = this one, heavy = also today, dotted = exhausted, stub = free. */
+/** A look down into a box: one upright a place, front left. Tall = this one (dashed where it is exhausted), heavy = also today, dotted = exhausted, stub = free. */
 export function Slots({ slots, front, back, says, height = '2.5rem' }: SlotsProps) {
   const width = Math.max(1, slots.length) * 10;
   const style = { '--h': height } as CSSProperties; // as: React's type knows no custom properties

@@ -12,15 +12,19 @@ interface TagProps {
 
 const style = (mark: number): CSSProperties => ({ '--at': mark }) as CSSProperties; // as: React's type knows no custom properties
 
+/** A long number wants more room in a folded row. */
+const long = (bag: number | undefined): string | false =>
+  bag === undefined || bag < 1000 ? false : bag < 10_000 ? 'four' : 'five';
+
 /** Class names of the drawn tag, for a link that is one. */
-export function tagClass({ gone = false, size = 'normal' }: Pick<TagProps, 'gone' | 'size'>): string {
-  return ['tag', gone && 'gone', size !== 'normal' && size].filter(Boolean).join(' ');
+export function tagClass({ bag, gone = false, size = 'normal' }: Partial<TagProps>): string {
+  return ['tag', gone && 'gone', size !== 'normal' && size, long(bag)].filter(Boolean).join(' ');
 }
 
 /** A bag number as its drawn tag; the mark on its rail is its place among the steps of the rail. */
 export function Tag({ bag, gone = false, size = 'normal' }: TagProps) {
   return (
-    <span className={tagClass({ gone, size })} style={style(railMark(bag))}>
+    <span className={tagClass({ bag, gone, size })} style={style(railMark(bag))}>
       <TagWords bag={bag} />
     </span>
   );

@@ -13,10 +13,12 @@ interface LineActionsProps {
   readonly detail: LineDetail;
   readonly place: BoardPlace;
   readonly acts: BoardActs;
+  /** the other bags are asked for, now */
+  readonly onOthers: () => void;
 }
 
 /** Accept the check, take another bag, fit later: what is done about a line. */
-export function LineActions({ line, detail, place, acts }: LineActionsProps) {
+export function LineActions({ line, detail, place, acts, onOthers }: LineActionsProps) {
   const choice = choiceOf(line, detail, place.bag);
   const { bag, how, canFree, canLater, canFit } = choice;
   const fitted = canLater || canFit;
@@ -29,7 +31,9 @@ export function LineActions({ line, detail, place, acts }: LineActionsProps) {
     if (fitted && !acts.busy) void acts.later(line, canLater);
   };
   const others = (): void => {
-    if (fitted) place.go(place.others ? { show: null, bag: null } : { show: 'others' }, 'replace');
+    if (!fitted) return;
+    onOthers();
+    place.go(place.others ? { show: null, bag: null } : { show: 'others' }, 'replace');
   };
   useKeys({ a: () => void accept(), f: later, o: others });
   if (!fitted && !canFree) return line.fitted ? null : <p className="s two">{BOARD_LINE.notFitted}</p>;

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { BoardLine, LineDetail } from '#api/boards.ts';
 import { writeRefs } from '#core/bom/write-refs.ts';
 import { BOARD_LINE, sayLine } from '#say/en/board-line.ts';
@@ -30,6 +30,7 @@ interface LineDrawerProps {
 /** Everything about one line: what it asks, the bag that answers, and what can be done. */
 export function LineDrawer({ line, asked, place, acts, over, onClose }: LineDrawerProps) {
   const detail = asked.value?.row === line.row ? asked.value : undefined;
+  const [askedFor, askFor] = useState<number | null>(null);
   return (
     <>
       <section>
@@ -40,9 +41,9 @@ export function LineDrawer({ line, asked, place, acts, over, onClose }: LineDraw
         {detail && <Against line={line} detail={detail} />}
         {!detail && asked.waiting && <p className="two">{BOARD_LINE.reading}</p>}
         <TroubleNote trouble={asked.trouble} />
-        {detail && <LineActions line={line} detail={detail} place={place} acts={acts} />}
+        {detail && <LineActions line={line} detail={detail} place={place} acts={acts} onOthers={() => askFor(line.row)} />}
       </section>
-      {detail && place.others && <OtherBags detail={detail} place={place} />}
+      {detail && place.others && <OtherBags key={line.row} detail={detail} place={place} focus={askedFor === line.row} />}
       {detail && <Because detail={detail} />}
       <Doubts line={line} />
     </>

@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import { useState, type FormEvent } from 'react';
 import type { LineDetail } from '#api/boards.ts';
-import { BOARD_LINE } from '#say/en/board-line.ts';
+import { BOARD_LINE, sayFirstReasons } from '#say/en/board-line.ts';
 import { BOARD_PAGE } from '#say/en/board-page.ts';
 import { figures } from '#say/en/ui.ts';
 import { wholeWord } from '../../address.ts';
@@ -14,10 +14,12 @@ import { changed, type BoardPlace, type BoardWords } from './place.ts';
 interface OtherBagsProps {
   readonly detail: LineDetail;
   readonly place: BoardPlace;
+  /** they were just asked for: a number may be typed at once */
+  readonly focus: boolean;
 }
 
 /** The other bags that may answer a line; the tag of one puts it beside the line. */
-export function OtherBags({ detail, place }: OtherBagsProps) {
+export function OtherBags({ detail, place, focus }: OtherBagsProps) {
   const others = detail.others.filter(({ bag }) => bag !== detail.bag || place.bag !== null);
   return (
     <section>
@@ -43,7 +45,7 @@ export function OtherBags({ detail, place }: OtherBagsProps) {
           </tbody>
         </table>
       )}
-      <ByNumber place={place} />
+      <ByNumber place={place} focus={focus} />
     </section>
   );
 }
@@ -61,7 +63,7 @@ function OtherRow({ other, beside }: { readonly other: LineDetail['others'][numb
           replace
           resetScroll={false}
           preload={false}
-          className={tagClass({})}
+          className={tagClass({ bag })}
           style={tagStyle(bag)}
         >
           <TagWords bag={bag} />
@@ -71,15 +73,17 @@ function OtherRow({ other, beside }: { readonly other: LineDetail['others'][numb
         <b>{said.name}</b> <span className="two">{said.rest}</span>
         <br />
         <Fit fit={verdict}>{chosen ? BOARD_LINE.chosen : BOARD_PAGE.verdicts[verdict]}</Fit>{' '}
-        <span className="why">{because.join('; ')}</span>
+        <span className="why">{sayFirstReasons(because)}</span>
       </td>
       <td className="n">{figures(free)}</td>
     </tr>
   );
 }
 
+const toField = (field: HTMLInputElement | null): void => field?.focus();
+
 /** Any bag at all, by its number. */
-function ByNumber({ place }: { readonly place: BoardPlace }) {
+function ByNumber({ place, focus }: Pick<OtherBagsProps, 'place' | 'focus'>) {
   const [text, setText] = useState('');
   const [wrong, setWrong] = useState<string | null>(null);
   const look = (event: FormEvent): void => {
@@ -99,6 +103,10 @@ function ByNumber({ place }: { readonly place: BoardPlace }) {
         wrong={wrong}
         value={text}
         inputMode="numeric"
+        ref={focus ? toField : undefined}
+        onKeyDown={(event) => {
+          if (event.key === 'Escape') place.go({ show: null, bag: null }, 'replace');
+        }}
         onChange={(event) => setText(event.target.value)}
       />
       <Button submit>{BOARD_LINE.look}</Button>

@@ -1,5 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import type { CSSProperties } from 'react';
+import { fileName } from '#say/en/board-page.ts';
 import { BOARDS_PAGE } from '#say/en/boards-page.ts';
 import { figures } from '#say/en/ui.ts';
 import { sayDay } from '#say/en/when.ts';
@@ -13,7 +14,9 @@ export function BoardDrawer({ entry, now }: { readonly entry: BoardEntry; readon
     <aside className="drawer flush" aria-label={BOARDS_PAGE.drawer}>
       <section>
         <p className="s two">{BOARDS_PAGE.chosen}</p>
-        <h2 className="big">{name}</h2>
+        <h2 className="big">
+          <bdi>{name}</bdi>
+        </h2>
         <p className="do">
           <Link className="btn" to="/boards/$board" params={{ board: name }}>
             {BOARDS_PAGE.openLines}
@@ -72,7 +75,7 @@ function Revisions({ entry: { name, board }, now }: { readonly entry: BoardEntry
             </td>
             <td>{sayDay(revision.saved, now)}</td>
             <td className="n">{figures(revision.lines)}</td>
-            <td className="two long">{revision.source}</td>
+            <td className="two long">{revision.source !== null && fileName(revision.source)}</td>
           </tr>
         ))}
       </tbody>
@@ -94,8 +97,9 @@ function Bar({ bar: { build, boards, length, open }, now }: { readonly bar: Buil
       </span>
       <span className="len" aria-hidden="true" />
       <span className="n">
-        <b>{figures(boards)}</b> {sayDay(build.when, now)}
+        <b>{figures(boards)}</b>
       </span>
+      <span className="day">{sayDay(build.when, now)}</span>
     </li>
   );
 }

@@ -3,7 +3,7 @@ import { BOXES_PAGE, sayBack, sayBoxPicture, sayFill, sayFront, sayNext } from '
 import { Icon } from '../../ui/icon.tsx';
 import { Slots } from '../../ui/slots.tsx';
 import { Tag } from '../../ui/tag.tsx';
-import { boxSlots, type BoxSum } from './boxes.ts';
+import { boxSlots, isExhausted, type BoxSum } from './boxes.ts';
 import type { Arranging } from './use-arranging.ts';
 
 /** The front of one box: its letter, first and last tag, what is in it, and a look down into it. */
@@ -12,12 +12,18 @@ export function BoxFront({
   chosen,
   arranging,
   next,
+  beside,
+  end,
 }: {
   readonly sum: BoxSum;
   readonly chosen: boolean;
   readonly arranging: Arranging;
   /** the number that a new bag in it would take */
   readonly next: number | null;
+  /** the boxes stand side by side, so it moves to the left and to the right */
+  readonly beside: boolean;
+  /** where it can't move further */
+  readonly end: { readonly first: boolean; readonly last: boolean };
 }) {
   const { box, filled, exhausted, astray, first, last } = sum;
   return (
@@ -39,11 +45,11 @@ export function BoxFront({
           <span className="three s">{BOXES_PAGE.empty}</span>
         ) : (
           <>
-            <Tag bag={first} />
+            <Tag bag={first} gone={isExhausted(sum, first)} />
             {last !== first && (
               <>
                 <span className="three s">{BOXES_PAGE.to}</span>
-                <Tag bag={last} />
+                <Tag bag={last} gone={isExhausted(sum, last)} />
               </>
             )}
           </>
@@ -63,25 +69,35 @@ export function BoxFront({
         </p>
       </div>
       <div className="moves">
-        <button
-          type="button"
-          className="btn"
-          aria-label={BOXES_PAGE.upOf(box.name)}
-          disabled={arranging.busy}
-          onClick={() => arranging.move(box.name, -1)}
-        >
-          <Icon sign="up" />
-        </button>
-        <button
-          type="button"
-          className="btn flip"
-          aria-label={BOXES_PAGE.downOf(box.name)}
-          disabled={arranging.busy}
-          onClick={() => arranging.move(box.name, 1)}
-        >
-          <Icon sign="up" />
-        </button>
+        <Move
+          look={beside ? 'left' : 'up'}
+          says={beside ? BOXES_PAGE.leftOf(box.name) : BOXES_PAGE.upOf(box.name)}
+          cannot={arranging.busy || end.first}
+          onMove={() => arranging.move(box.name, -1)}
+        />
+        <Move
+          look={beside ? 'right' : 'down'}
+          says={beside ? BOXES_PAGE.rightOf(box.name) : BOXES_PAGE.downOf(box.name)}
+          cannot={arranging.busy || end.last}
+          onMove={() => arranging.move(box.name, 1)}
+        />
       </div>
     </li>
+  );
+}
+
+interface MoveProps {
+  readonly look: 'left' | 'right' | 'up' | 'down';
+  readonly says: string;
+  readonly cannot: boolean;
+  readonly onMove: () => void;
+}
+
+/** One place further; where that can't be, the button keeps the focus and says so. */
+function Move({ look, says, cannot, onMove }: MoveProps) {
+  return (
+    <button type="button" className={`btn ${look}`} aria-label={says} aria-disabled={cannot} onClick={() => !cannot && onMove()}>
+      <Icon sign="up" />
+    </button>
   );
 }

@@ -72,13 +72,15 @@ function Standing({ view }: { readonly view: BoxesView }) {
         <Answer title={sayBoxes(bags, sums.length)} why={sayRoom(sums.map(({ box, room }) => ({ name: box.name, room })))} />
         {sums.length > 0 && <Arrange view={view} arranging={arranging} />}
         <ol className={stacked ? 'fronts stack-of' : 'fronts beside'}>
-          {sums.map((sum) => (
+          {sums.map((sum, at) => (
             <BoxFront
               key={sum.box.name}
               sum={sum}
               chosen={sum.box.name === chosen}
               arranging={arranging}
               next={nextNumber(sum, used)}
+              beside={!stacked}
+              end={{ first: at === 0, last: at === sums.length - 1 }}
             />
           ))}
         </ol>

@@ -26,6 +26,10 @@ export function sumOf(box: BoxPicture): BoxSum {
   };
 }
 
+/** Whether a bag of the box is exhausted; its place is still its own. */
+export const isExhausted = ({ box }: BoxSum, bag: number): boolean =>
+  box.bags.some((one) => one.bag === bag && one.standing === 'exhausted');
+
 /** How the boxes stand: in a stack as soon as one of them costs lifts. */
 export function standingOf({ boxes }: BoxesView): 'beside' | 'stacked' {
   return boxes.some(({ lifts }) => lifts > 0) ? 'stacked' : 'beside';

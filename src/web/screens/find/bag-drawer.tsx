@@ -38,7 +38,14 @@ export function BagDrawer({ number, place, at, boxes, over }: BagDrawerProps) {
   const close = (): void => place.go({ bag: null }, 'replace');
   return (
     <aside className={over ? 'drawer flush over' : 'drawer flush'} aria-label={BAG_DRAWER.ofBag(number)}>
-      <Head key={over ? number : 0} number={number} bag={bag} over={over} onClose={close} />
+      <Head
+        key={`head ${over ? number : ''}`}
+        number={number}
+        gone={missing || bag?.onHand === 0}
+        bag={bag}
+        over={over}
+        onClose={close}
+      />
       {missing ? (
         <Note
           title={BAG_DRAWER.noBag(number)}
@@ -54,19 +61,21 @@ export function BagDrawer({ number, place, at, boxes, over }: BagDrawerProps) {
         <TroubleNote trouble={asked.trouble} />
       )}
       {!bag && asked.waiting && <p className="two">{BAG_DRAWER.reading(number)}</p>}
-      {bag && !missing && <Bag key={number} bag={bag} place={place} at={at} boxes={boxes} />}
+      {bag && !missing && <Bag key={`bag ${number}`} bag={bag} place={place} at={at} boxes={boxes} />}
     </aside>
   );
 }
 
 interface HeadProps {
   readonly number: number;
+  /** no piece of it is there, or it never was */
+  readonly gone: boolean;
   readonly bag: BagWithHistory | undefined;
   readonly over: boolean;
   readonly onClose: () => void;
 }
 
-function Head({ number, bag, over, onClose }: HeadProps) {
+function Head({ number, gone, bag, over, onClose }: HeadProps) {
   const head = useRef<HTMLHeadingElement>(null);
   // where the list is gone from sight, the focus goes with the eye
   useEffect(() => {
@@ -74,7 +83,7 @@ function Head({ number, bag, over, onClose }: HeadProps) {
   }, [over]);
   return (
     <section className="bagtop">
-      <Tag bag={number} size="big" gone={bag?.onHand === 0} />
+      <Tag bag={number} size="big" gone={gone} />
       <div>
         <h2 ref={head} tabIndex={-1}>
           {bag?.said.name ?? BAG_DRAWER.ofBag(number)}
@@ -121,7 +130,7 @@ function Bag({ bag, place, at, boxes }: BagProps) {
         <BagSums bag={bag} />
       </section>
       <section>
-        <Deeds deed={place.act} onBegin={begin} />
+        <Deeds deed={place.act} empty={bag.onHand === 0} onBegin={begin} />
         {place.act && (
           <DeedForm key={place.act} bag={bag} deed={place.act} acts={acts} onClose={() => place.go({ act: null }, 'replace')} />
         )}
@@ -134,16 +143,34 @@ function Bag({ bag, place, at, boxes }: BagProps) {
   );
 }
 
-function Deeds({ deed, onBegin }: { readonly deed: BagDeed | null; readonly onBegin: (deed: BagDeed) => void }) {
+interface DeedsProps {
+  readonly deed: BagDeed | null;
+  /** nothing can be picked: what is likely is a count */
+  readonly empty: boolean;
+  readonly onBegin: (deed: BagDeed) => void;
+}
+
+function Deeds({ deed, empty, onBegin }: DeedsProps) {
+  const likely = deed === null ? (empty ? 'count' : 'pick') : null;
   return (
     <div className="do3">
-      <Button look={deed === null ? 'main' : 'plain'} keyHint="P" aria-expanded={deed === 'pick'} onClick={() => onBegin('pick')}>
+      <Button
+        look={likely === 'pick' ? 'main' : 'plain'}
+        keyHint="P"
+        aria-expanded={deed === 'pick'}
+        onClick={() => onBegin('pick')}
+      >
         {BAG_DRAWER.pick}
       </Button>
       <Button keyHint="T" aria-expanded={deed === 'return'} onClick={() => onBegin('return')}>
         {BAG_DRAWER.takeBack}
       </Button>
-      <Button keyHint="C" aria-expanded={deed === 'count'} onClick={() => onBegin('count')}>
+      <Button
+        look={likely === 'count' ? 'main' : 'plain'}
+        keyHint="C"
+        aria-expanded={deed === 'count'}
+        onClick={() => onBegin('count')}
+      >
         {BAG_DRAWER.count}
       </Button>
     </div>

@@ -26,7 +26,10 @@ export function slotsOf(
   { places, bags }: { readonly places: number; readonly bags: BoxesView['boxes'][number]['bags'] },
   hit: number | null = null,
 ): Slot[] {
-  const slots = bags.map(({ bag, standing }): Slot => (bag === hit ? 'hit' : standing === 'holds' ? 'live' : 'empty'));
+  const slots = bags.map(({ bag, standing }): Slot => {
+    if (bag === hit) return standing === 'exhausted' ? 'gone' : 'hit';
+    return standing === 'holds' ? 'live' : 'empty';
+  });
   while (slots.length < places) slots.push('free');
   return slots;
 }

@@ -5,6 +5,7 @@ import { figures } from '#say/en/ui.ts';
 import { Icon } from '../../ui/icon.tsx';
 import { Ring } from '../../ui/ring.tsx';
 import { Tag } from '../../ui/tag.tsx';
+import { WholeCodes } from '../../ui/whole-codes.tsx';
 import type { Tray, TrayCell } from './walk.ts';
 
 /** The trays as they lie on the bench. */
@@ -41,7 +42,9 @@ function CellView({ cell: { cell, takes, state } }: { readonly cell: TrayCell })
         ))}
       </span>
       <span className="refs">{refs === '' ? first.said.name : refs}</span>
-      <span className="val">{refs === '' ? first.said.rest : `${first.said.name} ${first.said.rest}`}</span>
+      <span className="val">
+        <WholeCodes text={refs === '' ? first.said.rest : `${first.said.name} ${first.said.rest}`} />
+      </span>
       <span className="qty">
         <b>{figures(sum(takes, ({ planned, picked, state: of }) => (of === 'done' ? picked : planned)))}</b>{' '}
         {state !== 'in' && saySpare(sum(takes, ({ spare }) => spare))}

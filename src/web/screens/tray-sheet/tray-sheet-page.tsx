@@ -11,6 +11,7 @@ import { Button } from '../../ui/button.tsx';
 import { Ring } from '../../ui/ring.tsx';
 import { Tag } from '../../ui/tag.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
+import { WholeCodes } from '../../ui/whole-codes.tsx';
 import { boxWalks, traysOf } from '../kit/walk.ts';
 import './tray-sheet.css';
 
@@ -94,7 +95,9 @@ function PaperCell({ cell, takes }: { readonly cell: number; readonly takes: rea
         </span>
       </div>
       <p className={refs.length > 60 ? 'refs many' : 'refs'}>{refs === '' ? first.said.name : refs}</p>
-      <p className="val">{refs === '' ? first.said.rest : `${first.said.name} ${first.said.rest}`}</p>
+      <p className="val">
+        <WholeCodes text={refs === '' ? first.said.rest : `${first.said.name} ${first.said.rest}`} />
+      </p>
       <p className="qty">
         <b>{figures(pieces)}</b> {saySpare(spare)}
       </p>
@@ -129,7 +132,7 @@ function RouteOfBox({ box, takes }: { readonly box: string | null; readonly take
               <Tag bag={take.bag} size="sm" />
             </td>
             <td>
-              <b>{take.said.name}</b> {take.said.rest} {take.box === null && take.place}
+              <b>{take.said.name}</b> <WholeCodes text={take.said.rest} /> {take.box === null && take.place}
             </td>
             <td className="n">
               <b>{figures(take.planned)}</b> {saySpare(take.spare)}
