@@ -47,7 +47,7 @@ export const KIT = {
   howManyHelp: 'Piles add up: 20+18',
   inHand: 'I have them in my hand',
   inHandWhy: 'They are booked, and the bag goes on the count list.',
-  again: 'The address on the phone',
+  here: 'Open it on this screen',
   chosen: 'This stop',
   reserve: 'Promise its bags',
   reserveAnyway: 'Promise what there is',

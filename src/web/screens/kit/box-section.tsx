@@ -1,16 +1,16 @@
 import type { BoxPicture } from '#api/bags.ts';
 import type { KitTakeView } from '#api/kits.ts';
-import { KIT, sayAllOfBox, sayBoxDone, sayBoxPicture, sayBoxToPick, saySpare } from '#say/en/kit-page.ts';
+import { KIT, sayAllOfBox, sayBoxDone, sayBoxPicture, sayBoxToPick, saySpare, sayWentBack } from '#say/en/kit-page.ts';
 import { PHONE } from '#say/en/kit-phone-page.ts';
 import { figures } from '#say/en/ui.ts';
-import type { ReactNode } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import { BagLink } from '../../ui/bag-link.tsx';
 import { Button } from '../../ui/button.tsx';
 import { Icon } from '../../ui/icon.tsx';
 import { Ring } from '../../ui/ring.tsx';
 import { Slots } from '../../ui/slots.tsx';
 import { Tag } from '../../ui/tag.tsx';
-import { isOpen, slotsOf, sparesIn, toTake, type BoxWalk } from './walk.ts';
+import { isOpen, lacks, lies, slotsOf, sparesIn, toTake, type BoxWalk } from './walk.ts';
 
 interface BoxSectionProps {
   readonly walk: BoxWalk;
@@ -21,13 +21,16 @@ interface BoxSectionProps {
   readonly canPick: boolean;
   readonly busy: boolean;
   readonly onChoose: (take: KitTakeView) => void;
+  /** the open stops that are booked at once */
+  readonly atOnce: readonly KitTakeView[];
   readonly onAll: (walk: BoxWalk) => void;
   /** what stands under the chosen row */
   readonly panel: ReactNode;
 }
 
 /** The stops of one box; folded to its tags when it is done. */
-export function BoxSection({ walk, picture, chosen, emptied, trays, canPick, busy, onChoose, onAll, panel }: BoxSectionProps) {
+export function BoxSection(props: BoxSectionProps) {
+  const { walk, picture, chosen, emptied, trays, canPick, busy, onChoose, atOnce, onAll, panel } = props;
   const { box, takes, open } = walk;
   if (open.length === 0) return <DoneBox walk={walk} />;
   const now = takes.some(({ id }) => id === chosen?.id);
@@ -60,23 +63,28 @@ export function BoxSection({ walk, picture, chosen, emptied, trays, canPick, bus
         </thead>
         <tbody>
           {takes.map((take) => (
-            <StopRow
-              key={take.id}
-              take={take}
-              on={take.id === chosen?.id}
-              empties={emptied.has(take.bag)}
-              tray={trays > 1}
-              canPick={canPick}
-              onChoose={onChoose}
-            />
+            <Fragment key={take.id}>
+              <StopRow
+                take={take}
+                on={take.id === chosen?.id}
+                empties={emptied.has(take.bag)}
+                tray={trays > 1}
+                canPick={canPick}
+                onChoose={onChoose}
+              />
+              {take.id === chosen?.id && panel && (
+                <tr className="at">
+                  <td colSpan={Object.keys(KIT.columns).length}>{panel}</td>
+                </tr>
+              )}
+            </Fragment>
           ))}
         </tbody>
       </table>
-      {now && panel}
-      {canPick && open.length > 1 && (
+      {canPick && atOnce.length > 1 && (
         <p>
           <Button disabled={busy} onClick={() => onAll(walk)}>
-            {sayAllOfBox(open.length, box)}
+            {sayAllOfBox(atOnce.length, open.length, box)}
           </Button>
         </p>
       )}
@@ -90,7 +98,7 @@ function DoneBox({ walk: { box, takes } }: { readonly walk: BoxWalk }) {
     <section className="bx done">
       <header className="apart">
         <h3>{KIT.box(box)}</h3>
-        <span className="done s line">
+        <span className="done s">
           <Icon sign="tick" />
           {sayBoxDone(takes.length)}
         </span>
@@ -116,7 +124,7 @@ interface StopRowProps {
 
 function StopRow({ take, on, empties, tray, canPick, onChoose }: StopRowProps) {
   const open = isOpen(take);
-  const [pieces, spare] = open ? [toTake(take), sparesIn(take)] : [take.picked, 0];
+  const [pieces, spare] = open ? [toTake(take), sparesIn(take)] : [lies(take), 0];
   return (
     <tr className={[on && 'on', !open && 'in'].filter(Boolean).join(' ') || undefined} aria-current={on ? 'step' : undefined}>
       <td className="t">
@@ -139,21 +147,22 @@ function StopRow({ take, on, empties, tray, canPick, onChoose }: StopRowProps) {
       <td className="n t">
         <b>{figures(pieces)}</b> {take.unit !== 'piece' && <span className="two s">{take.unit} </span>}
         {spare > 0 && <span className="two s">{saySpare(spare)}</span>}
+        {!open && take.returned > 0 && <span className="two s back">{sayWentBack(take.returned)}</span>}
       </td>
       <td className="t">
         <Ring cell={take.cell} />
         {tray && <small>{KIT.ofTray(take.tray)}</small>}
       </td>
       <td className="t s state">
-        <StopState take={take} on={on} />
+        <StopState take={take} on={on} canPick={canPick} />
       </td>
     </tr>
   );
 }
 
-function StopState({ take, on }: { readonly take: KitTakeView; readonly on: boolean }) {
+function StopState({ take, on, canPick }: Pick<StopRowProps, 'take' | 'on' | 'canPick'>) {
   if (isOpen(take)) return on ? <b>{KIT.next}</b> : <span className="vh">{KIT.toPick}</span>;
-  if (take.picked < take.planned) return <span className="warn">{KIT.short}</span>;
+  if (canPick && lacks(take)) return <span className="warn">{KIT.short}</span>;
   return (
     <span className="done">
       <Icon sign="tick" />

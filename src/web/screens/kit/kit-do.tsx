@@ -3,6 +3,7 @@ import type { KitView } from '#api/kits.ts';
 import { KIT, sayPromised, sayPutBackQuestion, sayReturned } from '#say/en/kit-page.ts';
 import { Button } from '../../ui/button.tsx';
 import { Icon } from '../../ui/icon.tsx';
+import { useNarrow } from '../../ui/narrow.ts';
 import { Note } from '../../ui/note.tsx';
 import { awaitsReturn, canPick, outPieces } from './kit.ts';
 import type { Picking } from './use-picking.ts';
@@ -16,6 +17,8 @@ interface KitDoProps {
 export function KitDo({ kit, picking: { acts, to, chosen, show } }: KitDoProps) {
   const { id: build, state } = kit.build;
   const picks = canPick(kit);
+  // a phone goes straight on; at the desk its address is shown first
+  const narrow = useNarrow();
   return (
     <>
       {state === 'planned' && (
@@ -23,10 +26,15 @@ export function KitDo({ kit, picking: { acts, to, chosen, show } }: KitDoProps) 
           {KIT.reserve}
         </Button>
       )}
-      {picks && chosen && (
-        <Link to="/kits/$build/pick" params={{ build }} className="btn main">
+      {picks && chosen && narrow && (
+        <Link to="/kits/$build/pick" params={{ build }} className="btn">
           {KIT.phone}
         </Link>
+      )}
+      {picks && chosen && !narrow && (
+        <Button aria-expanded={show === 'phone'} onClick={() => to(chosen, show === 'phone' ? undefined : 'phone')}>
+          {KIT.phone}
+        </Button>
       )}
       {awaitsReturn(kit) && (
         <Link to="/kits/$build/leftovers" params={{ build }} className="btn main">
@@ -38,11 +46,6 @@ export function KitDo({ kit, picking: { acts, to, chosen, show } }: KitDoProps) 
           <Icon sign="print" />
           {KIT.sheet}
         </Link>
-      )}
-      {picks && chosen && (
-        <Button look="quiet" aria-expanded={show === 'phone'} onClick={() => to(chosen, show === 'phone' ? undefined : 'phone')}>
-          {KIT.again}
-        </Button>
       )}
       {(picks || state === 'planned') && (
         <Button look="quiet" aria-expanded={show === 'back'} onClick={() => to(chosen, show === 'back' ? undefined : 'back')}>

@@ -14,11 +14,23 @@ export function PhoneWay({ build }: { readonly build: string }) {
       <Note
         title={KIT.openHere}
         actions={
-          <Link to="/devices" className="btn">
-            {UI.devices}
-          </Link>
+          <>
+            <Link to="/devices" className="btn">
+              {UI.devices}
+            </Link>
+            <Here build={build} />
+          </>
         }
       />
     );
-  return <Note title={KIT.open(new URL(`kits/${build}/pick`, first).href)} />;
+  return <Note title={KIT.open(new URL(`kits/${build}/pick`, first).href)} actions={<Here build={build} />} />;
+}
+
+/** The same page for one hand, on this screen. */
+function Here({ build }: { readonly build: string }) {
+  return (
+    <Link to="/kits/$build/pick" params={{ build }} className="btn">
+      {KIT.here}
+    </Link>
+  );
 }
