@@ -141,6 +141,27 @@ if (browser) {
     await page.close();
   });
 
+  void test('a BOM that another changed meanwhile is shown anew before it is kept', async () => {
+    const page = await browser.newPage();
+    await openDraft(page, lab, 'bom', BOM);
+    await page.getByLabel('Board', { exact: true }).fill('Hail gauge');
+    await page.getByLabel('Board', { exact: true }).press('Enter');
+    const keep = page.getByRole('button', { name: /^Keep as Hail gauge/ });
+    await keep.waitFor();
+    const draft = new URL(page.url()).pathname.split('/').at(-1);
+    const told = await fetch(`${lab.url}api/drafts/${draft}`, {
+      method: 'PATCH',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ board: 'Snow gauge' }),
+    });
+    assert.equal(told.status, 200);
+    await keep.click();
+    await page.locator('.note.stop').waitFor();
+    await page.getByRole('button', { name: /^Keep as Snow gauge/ }).click();
+    await page.waitForURL(/\/boards\/Snow/);
+    await page.close();
+  });
+
   void test('a number that is on a bag already stops the list, and says which', async () => {
     lab.command('receive', '--bag', '12', '--box', 'A', '10 10k 1% 0603');
     const page = await browser.newPage();
