@@ -1,5 +1,6 @@
 import { z } from '@hono/zod-openapi';
 import { actId, done, note } from './acts.ts';
+import { bagNumber } from './figures.ts';
 
 /** A part in the words of a screen: `4.7 kΩ ±1 %` and `Resistor 0805, 125 mW`. */
 export const Said = z.object({ name: z.string(), rest: z.string() }).openapi('Said');
@@ -109,7 +110,7 @@ export const NewBagRequest = z
     says: z.string().trim().min(1).max(1000).openapi({ example: '4k7 1% 0805' }),
     quantity: z.int().min(0).max(1_000_000_000),
     about: z.boolean().exactOptional().openapi({ description: 'the quantity is an estimate: plans promise none of it' }),
-    bag: z.int().positive().exactOptional().openapi({ description: 'number of the new bag; the next free one unless said' }),
+    bag: bagNumber.exactOptional().openapi({ description: 'number of the new bag; the next free one unless said' }),
     box: z.string().min(1).max(100).exactOptional(),
     place: z.string().min(1).max(200).exactOptional(),
     note,

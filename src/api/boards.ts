@@ -1,5 +1,6 @@
 import { z } from '@hono/zod-openapi';
 import { actId, done, note } from './acts.ts';
+import { bagNumber, rowNumber } from './figures.ts';
 import { Said } from './bags.ts';
 import { Limit, LineAnswer } from './kits.ts';
 
@@ -126,7 +127,7 @@ export const LaterRequest = z
     id: actId,
     demand: z.string().min(1).max(2000),
     later: z.boolean().openapi({ description: 'true: leave it off for now; false: fit it again' }),
-    row: z.int().positive().exactOptional().openapi({ description: 'the line that is meant, where several have the demand' }),
+    row: rowNumber.exactOptional().openapi({ description: 'the line that is meant, where several have the demand' }),
     note,
   })
   .openapi('LaterRequest');
@@ -139,9 +140,9 @@ export const ChoiceRequest = z
   .strictObject({
     id: actId,
     demand: z.string().min(1).max(2000).openapi({ description: 'what a line asks for, as /api/boards/{board}/lines names it' }),
-    bag: z.int().positive().nullable().openapi({ description: 'null takes the choice back' }),
+    bag: bagNumber.nullable().openapi({ description: 'null takes the choice back' }),
     accept: z.boolean().default(true).openapi({ description: 'what is to be checked about it is accepted' }),
-    row: z.int().positive().exactOptional().openapi({ description: 'the line that is meant, where several have the demand' }),
+    row: rowNumber.exactOptional().openapi({ description: 'the line that is meant, where several have the demand' }),
     reason: z.string().min(1).max(1000).exactOptional().openapi({ description: 'why a bag is taken that does not serve' }),
     note,
   })

@@ -1,6 +1,7 @@
 import { z } from '@hono/zod-openapi';
 import { actId, note } from './acts.ts';
 import { Gloss, Said } from './bags.ts';
+import { rowNumber } from './figures.ts';
 
 const doubtField = z.string().openapi({ example: 'package' });
 
@@ -33,7 +34,7 @@ export type DraftDoubt = z.infer<typeof DraftDoubt>;
 /** What a person said of a field of a row: the text that should stand there, or that it is right as it was read. */
 export const DraftAnswer = z
   .strictObject({
-    row: z.int().positive(),
+    row: rowNumber,
     field: doubtField.min(1).max(40),
     text: z.string().max(1000).nullable().openapi({ description: 'null: right as it was read' }),
   })
@@ -73,13 +74,19 @@ export const DraftView = z
     notes: z.array(z.string()).openapi({ description: 'what is to know of the file as a whole' }),
     columns: z.array(DraftColumn),
     roles: z.array(z.object({ role: z.string(), word: z.string() })).openapi({ description: 'what a column can be, in words' }),
-    rows: z.array(DraftRow),
+    rows: z.array(DraftRow).openapi({ description: 'in the order of the file; of a long one not all' }),
+    more: z.int().openapi({ description: 'further rows that wait for nothing' }),
+    moreDoubted: z.int().openapi({ description: 'further rows with doubts: they come as others get their answer' }),
     doubts: z.int().openapi({ description: 'open doubts' }),
     box: z.string().nullable().openapi({ description: 'of a list: box for rows that name none' }),
     board: z.string().nullable().openapi({ description: 'of a BOM: name of the board' }),
     revision: z.string().nullable().openapi({ description: 'of a BOM: the revision that it becomes' }),
     known: z.boolean().openapi({ description: 'of a BOM: the board is there already' }),
     bags: z.int().openapi({ description: 'of a list: bags that it makes' }),
+    numbers: z
+      .object({ first: z.int(), last: z.int() })
+      .nullable()
+      .openapi({ description: 'of a list: lowest and highest number of its bags' }),
     pieces: z.int(),
     trouble: z.string().nullable().openapi({ description: 'why it cannot be kept as it stands, and what to do' }),
   })
@@ -108,8 +115,8 @@ export const DraftChange = z
   .strictObject({
     columns: z.record(z.string().regex(/^\d{1,4}$/), z.string()).exactOptional(),
     answers: z.array(DraftAnswer).max(10_000).exactOptional(),
-    forget: z.array(z.strictObject({ row: z.int().positive(), field: doubtField })).exactOptional(),
-    out: z.array(z.strictObject({ row: z.int().positive(), out: z.boolean() })).exactOptional(),
+    forget: z.array(z.strictObject({ row: rowNumber, field: doubtField })).exactOptional(),
+    out: z.array(z.strictObject({ row: rowNumber, out: z.boolean() })).exactOptional(),
     box: z.string().max(100).nullable().exactOptional(),
     board: z.string().min(1).max(200).exactOptional(),
     revision: z.string().min(1).max(100).nullable().exactOptional(),

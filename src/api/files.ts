@@ -1,10 +1,11 @@
 import { z } from '@hono/zod-openapi';
 import { actId, done } from './acts.ts';
+import { figures } from './figures.ts';
 
 /** A flag in an address: `?dryRun=true`. */
 const flag = z.enum(['true', 'false']).transform((word) => word === 'true');
 
-export const boardsWanted = z.coerce.number().int().min(1).max(10_000).openapi({ example: 3 });
+export const boardsWanted = figures(1, 10_000).openapi({ example: 3 });
 const fileName = z.string().min(1).max(255).openapi({ description: 'name of the file, for messages', example: 'blinker.csv' });
 
 export const FileQuery = z.object({ name: fileName });

@@ -221,5 +221,7 @@ export const LeftoversRequest = z.strictObject({ id: actId, returns, note }).ope
 export const CancelRequest = z.strictObject({ id: actId, returns: returns.exactOptional(), note }).openapi('CancelRequest');
 export const ReturnedKit = z.object({ ...done, returned: z.int(), bags: z.array(Balance) }).openapi('ReturnedKit');
 
-export const FinishRequest = z.strictObject({ id: actId, made: z.int().min(0).exactOptional(), note }).openapi('FinishRequest');
+export const FinishRequest = z
+  .strictObject({ id: actId, made: z.int().min(0).max(10_000).exactOptional(), note })
+  .openapi('FinishRequest');
 export const FinishedKit = z.object({ ...done, made: z.int() }).openapi('FinishedKit');

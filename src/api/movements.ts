@@ -1,7 +1,8 @@
 import { z } from '@hono/zod-openapi';
 import { actId, Balance, done, happenedAt, note } from './acts.ts';
+import { bagNumber } from './figures.ts';
 
-const bag = z.int().positive().openapi({ example: 12, description: 'bag number' });
+const bag = bagNumber.openapi({ example: 12, description: 'bag number' });
 const moved = z.int().positive().max(1_000_000_000).openapi({ example: 3 });
 const seen = z.int().min(0).max(1_000_000_000).openapi({ example: 40 });
 const told = { id: actId, bag, happenedAt, note };
@@ -20,7 +21,12 @@ const Counted = z
     ...told,
     counted: seen.exactOptional().openapi({ description: 'the total that was seen in the bag' }),
     quantity: seen.exactOptional().openapi({ description: 'another name for it; one of the two' }),
-    sawSeq: z.int().min(0).exactOptional().openapi({ description: 'last movement that the screen knew when it was counted' }),
+    sawSeq: z
+      .int()
+      .min(0)
+      .max(1_000_000_000_000)
+      .exactOptional()
+      .openapi({ description: 'last movement that the screen knew when it was counted' }),
   })
   .refine((body) => (body.quantity === undefined) !== (body.counted === undefined), {
     path: ['counted'],

@@ -9,6 +9,8 @@ export type WireCode =
   | 'wire-json'
   | 'wire-field'
   | 'wire-too-large'
+  | 'wire-address-too-long'
+  | 'wire-other-lab'
   | 'wire-no-such-page'
   | 'wire-method'
   | 'wire-change-ahead'
@@ -81,6 +83,8 @@ export const STATUS = {
   'wire-json': 400,
   'wire-field': 422,
   'wire-too-large': 413,
+  'wire-address-too-long': 414,
+  'wire-other-lab': 409,
   'wire-no-such-page': 404,
   'wire-method': 405,
   'wire-change-ahead': 409,

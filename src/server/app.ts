@@ -1,7 +1,7 @@
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { apiApp } from './api-app.ts';
 import { changeNumber } from './fresh.ts';
-import { hostGuard, originGuard, securityHeaders, sizeGuard } from './guard.ts';
+import { addressGuard, hostGuard, originGuard, securityHeaders, sizeGuard } from './guard.ts';
 import { pages } from './pages.ts';
 import { methodGuard } from './method-guard.ts';
 import { onError, problem } from './problem.ts';
@@ -36,7 +36,7 @@ const ROUTES = [
 /** The whole web side of a lab, as one function from request to answer. */
 export function createApp(served: Served, pagesFolder: string): OpenAPIHono {
   const app = apiApp();
-  app.use(securityHeaders, hostGuard(served.network), trustGuard(served), methodGuard(app), originGuard, sizeGuard);
+  app.use(securityHeaders, hostGuard(served.network), trustGuard(served), addressGuard, methodGuard(app), originGuard, sizeGuard);
   app.use('/api/*', changeNumber(served.lab));
   for (const routes of ROUTES) app.route('/', routes(served));
   app.doc31('/api/openapi.json', {

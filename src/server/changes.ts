@@ -12,7 +12,8 @@ interface Listener {
 
 /** Streams change numbers as server-sent events: each number that a page has not seen yet, then each new one. */
 export function streamChanges(c: Context, lab: Lab, { stopping, allowed }: Listener): Response {
-  const told = Number(c.req.header('last-event-id') ?? c.req.query('since') ?? Number.NaN);
+  const last = c.req.header('last-event-id') ?? c.req.query('since') ?? '';
+  const told = /^\d{1,15}$/.test(last) ? Number(last) : Number.NaN;
   return streamSSE(c, async (stream) => {
     let sent = Number.isInteger(told) ? told : -1;
     let newest: number | null = null;

@@ -51,6 +51,24 @@ export function hostGuard(network: Network | null): MiddlewareHandler {
   };
 }
 
+/** Above the longest name that an address can hold, board and revision both; a file's name stands behind the `?`. */
+const MOST_PATH = 1000;
+
+/** A path that no route can mean is not looked up, nor said back. */
+export const addressGuard: MiddlewareHandler = (c, next) => {
+  const { path } = c.req;
+  if (!path.startsWith('/api/') || decoded(path).length <= MOST_PATH) return next();
+  return Promise.resolve(problem(c, 'wire-address-too-long'));
+};
+
+function decoded(path: string): string {
+  try {
+    return decodeURIComponent(path);
+  } catch {
+    return path;
+  }
+}
+
 /** A change comes from this lab's own page or from a program, never from another site's page (CSRF). */
 export const originGuard: MiddlewareHandler = async (c, next) => {
   if (READS.has(c.req.method)) return next();

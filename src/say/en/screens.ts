@@ -9,6 +9,9 @@ const WIRE = {
   'wire-json': () => 'The body is not JSON that can be read. Send one JSON object.',
   'wire-field': ({ field, expected }: Args) => `The field '${field}' is not right: it must be ${expected}.`,
   'wire-too-large': ({ path }: Args) => `What was sent to ${path} is larger than this lab takes at once. Split it.`,
+  'wire-address-too-long': () =>
+    'This address is longer than any that the lab has. Was it cut or pasted wrongly? Start from the page of the lab.',
+  'wire-other-lab': () => 'Another lab stands here now; load the page again.',
   'wire-no-such-page': ({ path }: Args) => `There is nothing at ${path}. /api/openapi.json lists what there is.`,
   'wire-method': ({ method, path, allowed }: Args) => `${path} does not take ${method}, only ${allowed}.`,
   'wire-change-ahead': ({ asked, have }: Args) =>

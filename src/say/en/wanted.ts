@@ -11,6 +11,8 @@ interface Issue {
   readonly keys?: readonly string[];
   readonly inclusive?: boolean | undefined;
   readonly origin?: unknown;
+  /** of a choice by one field: what it can be */
+  readonly options?: readonly unknown[] | undefined;
   readonly message: string;
 }
 
@@ -31,11 +33,18 @@ const FORMATS: Readonly<Record<string, string>> = {
   safeint: 'a whole number',
 };
 
+/** Wants that a schema of ours names by a code word. */
+const NAMED: Readonly<Record<string, string>> = { figures: 'a whole number in figures, such as 12' };
+
 /** What is wanted in place of a value, in words that fit after 'must be': `{code: 'invalid_type', expected: 'string'}` → `a text`. */
 export function sayWanted(issue: Issue): string {
+  const named = NAMED[issue.message];
+  if (named !== undefined) return named;
   if (issue.code === 'invalid_type') return TYPES[String(issue.expected)] ?? String(issue.expected);
-  if (issue.code === 'invalid_format') return FORMATS[String(issue.format)] ?? `written as ${String(issue.format)}`;
+  if (issue.code === 'invalid_format') return FORMATS[String(issue.format)] ?? 'written in another way';
   if (issue.code === 'invalid_value') return `one of ${(issue.values ?? []).join(', ')}`;
+  if (issue.code === 'invalid_key') return 'named in another way';
+  if (issue.code === 'invalid_union') return issue.options ? `one of ${issue.options.join(', ')}` : 'another value';
   if (issue.code === 'too_small')
     return `${issue.inclusive === false ? 'more than' : 'at least'} ${amount(issue, issue.minimum)}`;
   if (issue.code === 'too_big') return `${issue.inclusive === false ? 'less than' : 'at most'} ${amount(issue, issue.maximum)}`;

@@ -4,6 +4,7 @@ import { bagInWords, readInWords } from '#actions/part-words.ts';
 import { takeIn } from '#actions/take-in.ts';
 import { bagPage, bagView, foundBag, partReading } from '#api/bag-answers.ts';
 import { BagView, BagWithHistory, BoxView, FoundAnswer, NewBag, NewBagRequest, PartReading } from '#api/bags.ts';
+import { figures } from '#api/figures.ts';
 import { PROBLEMS } from '#api/problem.ts';
 import { readBagPage } from '#db/bag-page.ts';
 import { sayPart } from '#say/en/said.ts';
@@ -28,7 +29,7 @@ const getBag = createRoute({
   method: 'get',
   path: '/api/bags/{number}',
   summary: 'One bag with its movements',
-  request: { params: z.object({ number: z.coerce.number().int().positive().openapi({ example: 12 }) }) },
+  request: { params: z.object({ number: figures(1).openapi({ example: 12 }) }) },
   responses: { 200: { description: 'the bag', content: json(BagWithHistory) }, ...PROBLEMS },
 });
 
@@ -36,7 +37,7 @@ const getFind = createRoute({
   method: 'get',
   path: '/api/find',
   summary: 'Find bags by words, values, sizes, part numbers',
-  request: { query: z.object({ words: z.string().max(500), limit: z.coerce.number().int().min(1).max(1000).default(50) }) },
+  request: { query: z.object({ words: z.string().max(500), limit: figures(1, 1000).default(50) }) },
   responses: { 200: { description: 'bags, the best first', content: json(FoundAnswer) }, ...PROBLEMS },
 });
 

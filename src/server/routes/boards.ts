@@ -17,6 +17,7 @@ import {
   LaterRequest,
   LineDetail,
 } from '#api/boards.ts';
+import { figures } from '#api/figures.ts';
 import { BoardQuery, boardsWanted, fileBody } from '#api/files.ts';
 import { PROBLEMS } from '#api/problem.ts';
 import { readBoard, readBoards } from '#db/boards.ts';
@@ -73,10 +74,10 @@ const getLine = createRoute({
   path: '/api/boards/{board}/lines/{row}',
   summary: 'One line point by point against a bag, and the other bags that may answer it',
   request: {
-    params: board.extend({ row: z.coerce.number().int().min(1) }),
+    params: board.extend({ row: figures(1) }),
     query: z.object({
       revision,
-      bag: z.coerce.number().int().min(1).exactOptional().openapi({ description: 'the one that it would get unless said' }),
+      bag: figures(1).exactOptional().openapi({ description: 'the one that it would get unless said' }),
     }),
   },
   responses: { 200: { description: 'the line', content: json(LineDetail) }, ...PROBLEMS },

@@ -1,5 +1,6 @@
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { createRoute, z } from '@hono/zod-openapi';
+import { figures } from '#api/figures.ts';
 import { PROBLEMS } from '#api/problem.ts';
 import { isPaired } from '#db/devices.ts';
 import { apiApp } from '../api-app.ts';
@@ -11,7 +12,7 @@ const getChanges = createRoute({
   path: '/api/changes',
   summary: 'Stream the numbers of changes, as server-sent events',
   request: {
-    query: z.object({ since: z.coerce.number().int().min(0).exactOptional() }),
+    query: z.object({ since: figures(0).exactOptional() }),
     headers: z.object({ 'last-event-id': z.string().exactOptional() }),
   },
   responses: {

@@ -22,7 +22,7 @@ import { apiApp } from '../api-app.ts';
 import { refusal } from '../problem.ts';
 import { whoOf, type Served } from '../served.ts';
 
-const request = { params: z.object({ build: z.guid() }) };
+const request = { params: z.object({ build: z.string().max(200) }) };
 
 const postReserve = actRoute({
   path: '/api/kits/{build}/reserve',

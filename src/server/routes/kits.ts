@@ -29,7 +29,7 @@ const getKit = createRoute({
   method: 'get',
   path: '/api/kits/{build}',
   summary: 'One build with its walk, its trays, its lines and what was done with it',
-  request: { params: z.object({ build: z.guid() }) },
+  request: { params: z.object({ build: z.string().max(200) }) },
   responses: { 200: { description: 'the kit, its takes in the order of the walk', content: json(KitView) }, ...PROBLEMS },
 });
 

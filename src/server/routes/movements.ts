@@ -2,6 +2,7 @@ import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
 import { perform } from '#actions/perform.ts';
 import { undo } from '#actions/undo.ts';
 import { ActView } from '#api/acts.ts';
+import { figures } from '#api/figures.ts';
 import { Movement, MovementRequest, Undone, UndoRequest } from '#api/movements.ts';
 import { PROBLEMS } from '#api/problem.ts';
 import { readActs } from '#db/history.ts';
@@ -35,8 +36,8 @@ const getActs = createRoute({
   summary: 'What was done, the newest first',
   request: {
     query: z.object({
-      limit: z.coerce.number().int().min(1).max(1000).default(50),
-      before: z.coerce.number().int().exactOptional().openapi({ description: 'go on after this change number' }),
+      limit: figures(1, 1000).default(50),
+      before: figures(0).exactOptional().openapi({ description: 'go on after this change number' }),
     }),
   },
   responses: { 200: { description: 'acts', content: json(z.object({ acts: z.array(ActView) })) }, ...PROBLEMS },
