@@ -1,6 +1,3 @@
-/** What stands after the `?` of an address is text, always: bag 100 and the words "100" are written alike. */
-export type Words = Readonly<Record<string, string>>;
-
 export function readWords(search: string): Record<string, string> {
   return Object.fromEntries(new URLSearchParams(search));
 }

@@ -3,7 +3,6 @@ import { counted, figures } from './ui.ts';
 
 export const BOARD_LINE = {
   back: 'Back to the lines',
-  close: 'Close',
   reading: 'Reading the line…',
   says: 'The BOM says',
   readAs: 'read as',
@@ -34,13 +33,11 @@ export const BOARD_LINE = {
   look: 'Look at it',
   noSuchNumber: (text: string): string => `“${text}” is no bag number. Type the number on the bag.`,
   free: 'Free',
-  fits: 'Fits',
   holds: 'It holds',
   chosen: 'chosen',
   undo: 'Undo',
   undone: 'Taken back. It stands as before.',
   notFitted: 'The BOM leaves it off; nothing is taken for it.',
-  lines: 'Lines',
   reach: 'How many boards each line reaches',
   reachNone: 'No line needs a part.',
   toReach: (boards: number): string => `To reach ${figures(boards)}`,

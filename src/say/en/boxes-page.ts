@@ -13,8 +13,6 @@ export const BOXES_PAGE = {
   stackedHead: 'The stack, as it stands',
   front: 'front of each box at left',
   lifts: 'A box under others costs lifts; the walk of a kit knows it.',
-  up: 'Up',
-  down: 'Down',
   upOf: (box: string) => `Move box ${box} up`,
   downOf: (box: string) => `Move box ${box} down`,
   leftOf: (box: string) => `Move box ${box} to the left`,
@@ -32,9 +30,8 @@ export const BOXES_PAGE = {
   astray: 'astray',
   close: 'Close',
   columns: { bag: 'Bag', what: 'What it is', code: 'Part code', onHand: 'On hand' },
-  places: 'Exhausted places',
   nowhere: 'There is no such box.',
-  keys: { row: 'box', open: 'what is in it' },
+  keys: { row: 'look into a box', number: 'look into the box of that bag', close: 'close' },
 } as const;
 
 /** `258 bags in 5 boxes. Box E has room for 42 more.` */

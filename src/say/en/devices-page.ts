@@ -54,7 +54,6 @@ export const PAIR_PAGE = {
   noCode: 'A code from the lab is missing.',
   noCodeWay: 'At the machine that serves the lab open More, Devices, and point the camera of this device at the code there.',
   code: 'Code from the lab',
-  joined: 'This device has joined.',
   unknown: 'This device is not known to the lab yet.',
   unknownWay:
     'At the machine that serves the lab open More, Devices, invite a phone, and point the camera of this device at the code there.',

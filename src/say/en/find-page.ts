@@ -18,7 +18,6 @@ export const FIND_PAGE = {
     free: 'Free',
   },
   free: 'free',
-  bag: 'bag ',
   groups: {
     typed: { name: 'As you typed it', more: null },
     package: { name: 'Same value, another package', more: null },

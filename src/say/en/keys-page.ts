@@ -2,7 +2,6 @@
 export const KEYS_PAGE = {
   title: 'Every page works by keys.',
   why: 'Single letters act only outside of fields. Tab and Enter reach everything too.',
-  columns: { key: 'Key', does: 'What it does' },
   switch: 'Single keys',
   on: 'act',
   off: 'are switched off',

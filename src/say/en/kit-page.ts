@@ -29,7 +29,6 @@ export const KIT = {
   in: 'in',
   short: 'short',
   empties: 'empties the bag',
-  place: (place: string) => `place ${place}`,
   inKit: 'In this kit',
   spareWhy: 'Small chip parts get a spare or two each: they are the ones that jump.',
   after: 'After soldering',
@@ -161,4 +160,3 @@ export const sayPieces = (pieces: number, spare: number): string =>
 
 export const sayStillOpen = (stops: number): string => `${counted(stops, 'stop is', 'stops are')} still open.`;
 export const sayPromised = (): string => 'Its bags are promised to it now.';
-export const sayUnit = (unit: string): string => (unit === 'piece' ? '' : unit);

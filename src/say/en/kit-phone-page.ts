@@ -34,7 +34,6 @@ export const PHONE = {
   notOpen: 'This kit is not being picked.',
   toKit: 'To the kit',
   goOn: 'Go on with the next bag',
-  trying: 'Booking…',
 } as const;
 
 /** How far the right bag is from the wrong one: `six bags nearer to the front`. */

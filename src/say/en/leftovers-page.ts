@@ -13,7 +13,7 @@ export const LEFTOVERS = {
   toKit: 'To the kit',
   others: (cells: number) => `${counted(cells, 'cell', 'cells')} more, from which nothing should be left over`,
   kept: 'What you type stays in this window until it is booked.',
-  keys: { next: 'next cell', take: 'take them back' },
+  keys: { take: 'take them back' },
   undo: 'Undo',
   undone: 'Taken back; the pieces lie in the tray again.',
   notOpen: 'There is nothing to take back here.',

@@ -19,9 +19,7 @@ export const RECEIVE = {
   estimateHelp: 'Of an estimate, plans promise nothing until it is counted.',
   box: 'Box',
   boxHelp: 'Kept for the bags that follow. A box that is not here yet is made.',
-  place: 'Place',
   take: (bag: number | null) => (bag === null ? 'Take it in' : `Take in bag ${bag}`),
-  busy: (bag: number) => `Booking bag ${bag}…`,
   doubtsKept: 'It is taken in as read; the doubt is kept with the bag.',
   taken: (bag: number) => `Number ${bag} is on a bag already.`,
   takenHolds: (name: string, box: string | null, onHand: number) =>

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { BagView } from '#api/bags.ts';
 import { BOXES_PAGE, sayBoxTitle, sayExhaustedPlaces, sayFill, sayShowAll } from '#say/en/boxes-page.ts';
-import { sayAmount } from '#say/en/ui.ts';
+import { sayAmount } from '#say/en/find-page.ts';
 import { useBags } from '../../lab/answers.ts';
 import { BagLink } from '../../ui/bag-link.tsx';
 import { Button } from '../../ui/button.tsx';

@@ -38,6 +38,23 @@ function NoBox() {
   );
 }
 
+function KeyHints() {
+  const { keys } = BOXES_PAGE;
+  return (
+    <p className="keys">
+      <span>
+        <kbd>↑</kbd> <kbd>↓</kbd> {keys.row}
+      </span>
+      <span>
+        <kbd>114</kbd> {keys.number}
+      </span>
+      <span>
+        <kbd>Esc</kbd> {keys.close}
+      </span>
+    </p>
+  );
+}
+
 function Standing({ view }: { readonly view: BoxesView }) {
   const { box: chosen } = useSearch({ from: '/boxes' });
   const navigate = useNavigate();
@@ -85,6 +102,7 @@ function Standing({ view }: { readonly view: BoxesView }) {
           ))}
         </ol>
         {view.loose.length > 0 && <LooseBags loose={view.loose} />}
+        {sums.length > 0 && <KeyHints />}
       </div>
       {chosen !== undefined && (
         <BoxDrawer

@@ -121,6 +121,11 @@ function Backs({ kit, acts }: PartProps) {
             </Button>
             <span className="two s">{LEFTOVERS.kept}</span>
           </div>
+          <p className="keys">
+            <span>
+              <kbd>Ctrl</kbd> <kbd>Enter</kbd> {LEFTOVERS.keys.take}
+            </span>
+          </p>
         </form>
       )}
     </>
