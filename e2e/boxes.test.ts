@@ -72,6 +72,19 @@ if (browser) {
     await page.context().close();
   });
 
+  void test('an undo that failed is not tried again once the boxes were moved after it', async () => {
+    const page = await open('boxes');
+    await page.getByRole('button', { name: /^Move box D (up|to the left)$/ }).click();
+    await page.route('**/api/undo', (route) => route.abort());
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('The lab does not answer.').waitFor();
+    await page.unroute('**/api/undo');
+    await page.getByRole('button', { name: /^Move box D (down|to the right)$/ }).click();
+    await page.getByText('The lab does not answer.').waitFor({ state: 'detached' });
+    await page.getByText('The boxes stand anew.').waitFor();
+    await page.context().close();
+  });
+
   void test('a typed number opens the box of its bag, with the focus on it; Enter goes to the bag', async () => {
     const page = await open('boxes');
     await page.locator('.boxfront').first().waitFor();

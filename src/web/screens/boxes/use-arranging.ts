@@ -25,14 +25,20 @@ export function useArranging(view: BoxesView): Arranging {
   const names = view.boxes.map(({ name }) => name);
   const standing = standingOf(view);
   const done = arrange.done?.id;
+  const failed = undo.trouble ? undo : arrange;
+  const arranged = (body: ArrangeBody): void => {
+    // an undo that failed was of the change before this one
+    undo.forget();
+    void arrange.run(body);
+  };
   const undone = done !== undefined && undo.done?.undoes === done;
   return {
-    stand: (wanted) => void arrange.run({ boxes: names, standing: wanted }),
-    move: (name, by) => void arrange.run({ boxes: moved(names, name, by), standing }),
+    stand: (wanted) => arranged({ boxes: names, standing: wanted }),
+    move: (name, by) => arranged({ boxes: moved(names, name, by), standing }),
     undo: done === undefined || undone ? null : () => void undo.run({ act: done }),
-    again: () => void (undo.trouble ? undo.again() : arrange.again()),
+    again: () => void failed.again(),
     undone,
     busy: arrange.busy || undo.busy,
-    trouble: arrange.trouble ?? undo.trouble,
+    trouble: failed.trouble,
   };
 }

@@ -34,7 +34,8 @@ export function HistoryPage() {
       ) : (
         <Answer title={sayHistory(acts.length, acts.length < shown)} why={HISTORY_PAGE.why} />
       )}
-      <TroubleNote trouble={trouble ?? undo.trouble} again={undo.trouble ? () => void undo.again() : undefined} />
+      <TroubleNote trouble={trouble} />
+      <TroubleNote trouble={undo.trouble} again={() => void undo.again()} />
       {undo.done && !undo.busy && (
         <Note
           kind="go"
