@@ -5,8 +5,9 @@ import { partCode } from '#core/part/part-code.ts';
 import type { Kind, Part } from '#core/part/part.ts';
 import { readPart } from '#core/part/read-part.ts';
 import { doubtText, keptDoubt } from '#say/en/doubts.ts';
-import { sayGloss, type GlossWords } from '#say/en/gloss.ts';
+import { NOTE, sayGloss, type GlossWords } from '#say/en/gloss.ts';
 import { sayPart, type SaidPart } from '#say/en/said.ts';
+import { REMARK } from './plan-import.ts';
 
 /** A doubt about one field, in words. */
 export interface DoubtWords {
@@ -32,7 +33,22 @@ export function readInWords(text: string): PartWords {
 /** A bag's part in words: what is written on it over how it was read, and what is in doubt about it to this day. */
 export function bagInWords(part: Part): PartWords {
   const open = new Set(doubtedFields(part));
-  return inWords(part, open.size === 0 ? [] : readPart(part.text).doubts.filter(({ field }) => open.has(field)), [...open]);
+  const words = inWords(part, open.size === 0 ? [] : readPart(part.text).doubts.filter(({ field }) => open.has(field)), [
+    ...open,
+  ]);
+  return { ...words, gloss: withNotes(words.gloss, part.text) };
+}
+
+/** What stands behind the part is a remark of the list that it came with: what no reading claims there is a note, and no fault. */
+function withNotes(gloss: readonly GlossWords[], text: string): GlossWords[] {
+  const behind = text.indexOf(REMARK);
+  let from = 0;
+  return gloss.map((piece) => {
+    const at = text.indexOf(piece.typed, from);
+    if (at < 0) return piece;
+    from = at + piece.typed.length;
+    return piece.how === 'unread' && behind >= 0 && at > behind ? { ...piece, means: NOTE, how: 'filled' as const } : piece;
+  });
 }
 
 /** A doubt that came with the columns of a list is no longer in the text; it still stands. */

@@ -73,8 +73,11 @@ function nameOf({ bag, location }: ReadRow): string | null {
   return (bag === undefined ? location : bag)?.trim() || null;
 }
 
+/** parts what is written of a part from what a list remarks of it */
+export const REMARK = '; ';
+
 function textOf({ part, remark }: ReadRow): string {
-  return remark && !part.text.includes(remark) ? [part.text, remark].filter(Boolean).join('; ') : part.text;
+  return remark && !part.text.includes(remark) ? [part.text, remark].filter(Boolean).join(REMARK) : part.text;
 }
 
 function statedNumbers(rows: readonly ReadRow[], taken: ReadonlySet<number>) {

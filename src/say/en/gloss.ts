@@ -14,6 +14,7 @@ export interface GlossWords {
 
 const GRID = /^\d+x\d+$/;
 export const NOT_UNDERSTOOD = 'not understood';
+export const NOTE = 'note'; // a remark beside the part
 export const NOT_GIVEN = 'not given';
 
 /** A gloss in words: `4k7` over `4.7 kΩ resistor`, `0805` over `package 0805`, a doubt as a question. */
