@@ -1,3 +1,4 @@
+import type { ReadRow } from '#core/bom/bom.ts';
 import { cellEvidence, type CellEvidence } from '#core/bom/column-evidence.ts';
 import { COLUMN_ROLES, type ColumnRole } from '#core/bom/columns.ts';
 import { glossRow, type CellGloss } from '#core/bom/gloss-row.ts';
@@ -5,15 +6,20 @@ import { MOST_NUMBER } from '#core/stock/bag-number.ts';
 import type { Refusal } from '#core/stock/refusal.ts';
 import { bagTexts } from '#db/bags.ts';
 import type { Tx } from '#db/database.ts';
+import type { Draft } from '#db/drafts.ts';
 import { MOST } from './checks.ts';
 import { draftBoard, type DraftBoard } from './draft-board.ts';
 import { previewImport } from './import-list.ts';
 import type { OpenDraft } from './make-draft.ts';
 import { readInWords } from './part-words.ts';
 import { clashOf, type ImportPlan, type PlannedBag } from './plan-import.ts';
+import type { DraftReading } from './read-draft.ts';
+import { shownRows, type ShownRows } from './shown-rows.ts';
 
 /** What a draft would become in the lab as it is now. */
-export interface ShownDraft extends OpenDraft {
+export interface ShownDraft extends OpenDraft, ShownRows {
+  /** open doubts, also of rows that are not shown */
+  readonly doubts: number;
   /** of a list: the bag of each row that makes one */
   readonly bags: ReadonlyMap<number, PlannedBag>;
   readonly board: DraftBoard | null;
@@ -23,9 +29,9 @@ export interface ShownDraft extends OpenDraft {
   readonly evidence: ReadonlyMap<number, CellEvidence>;
   /** what a column can be */
   readonly roles: readonly ColumnRole[];
-  /** each row over how it was read */
+  /** each row that is shown over how it was read */
   readonly glosses: ReadonlyMap<number, readonly CellGloss[]>;
-  /** of a list: rows whose number is taken */
+  /** of a list: rows that are shown and whose number is taken */
   readonly taken: ReadonlyMap<number, TakenNumber>;
 }
 
@@ -41,33 +47,53 @@ export interface TakenNumber {
 export async function showDraft(tx: Tx, { draft, reading }: OpenDraft): Promise<ShownDraft> {
   const { is, told } = draft;
   const evidence = new Map(reading.columns.map((column) => [column.column, cellEvidence(column, reading.table)]));
-  const whole = new Set(told.answers.filter(({ field, text }) => field === 'part' && text !== null).map(({ row }) => row));
-  const glosses = new Map(reading.rows.map((row) => [row.row, glossRow(row, reading.cells.get(row.row), whole.has(row.row))]));
-  const shown = { draft, reading, evidence, roles: COLUMN_ROLES, glosses };
+  const common = { draft, reading, evidence, roles: COLUMN_ROLES };
+  const open = reading.kept.reduce((sum, { doubts }) => sum + doubts.length, 0);
   if (is === 'list') {
     const plan = await previewImport(tx, { rows: reading.kept, ...(told.box !== null && { box: told.box }) });
+    const shown = shownRows(reading.rows, told, new Set(plan.clashes.map(({ row }) => row)));
     return {
+      ...common,
       ...shown,
+      doubts: open + plan.clashes.length,
+      glosses: glossesOf(shown.rows, draft, reading),
       bags: new Map(plan.bags.map((bag) => [bag.row.row, bag])),
       board: null,
       trouble: troubleOf(plan),
-      taken: await takenOf(tx, plan),
+      taken: await takenOf(tx, plan, new Set(shown.rows.map(({ row }) => row))),
     };
   }
+  const shown = shownRows(reading.rows, told, new Set());
+  const glosses = glossesOf(shown.rows, draft, reading);
   const board = await draftBoard(tx, draft);
-  return { ...shown, bags: new Map(), taken: new Map(), board, trouble: boardTrouble(board, reading.kept.length) };
+  const trouble = boardTrouble(board, reading.kept.length);
+  return { ...common, ...shown, doubts: open, glosses, bags: new Map(), taken: new Map(), board, trouble };
 }
 
-async function takenOf(tx: Tx, { clashes, free }: ImportPlan): Promise<ReadonlyMap<number, TakenNumber>> {
+function glossesOf(
+  rows: readonly ReadRow[],
+  { told }: Draft,
+  { cells }: DraftReading,
+): ReadonlyMap<number, readonly CellGloss[]> {
+  const whole = new Set(told.answers.filter(({ field, text }) => field === 'part' && text !== null).map(({ row }) => row));
+  return new Map(rows.map((row) => [row.row, glossRow(row, cells.get(row.row), whole.has(row.row))]));
+}
+
+async function takenOf(
+  tx: Tx,
+  { clashes, free }: ImportPlan,
+  shown: ReadonlySet<number>,
+): Promise<ReadonlyMap<number, TakenNumber>> {
+  const told = clashes.map((clash, at) => ({ ...clash, free: free + at })).filter(({ row }) => shown.has(row));
   const texts = await bagTexts(
     tx,
-    clashes.flatMap((clash) => (clash.with === null ? [clash.number] : [])),
+    told.flatMap((clash) => (clash.with === null ? [clash.number] : [])),
   );
   return new Map(
-    clashes.map(({ row, number, with: earlier }, at) => {
+    told.map(({ row, number, with: earlier, free: next }) => {
       const text = texts.get(number) ?? '';
       const by = earlier === null ? { bag: readInWords(text).said.name || text } : { row: earlier };
-      return [row, { number, by, free: free + at > MOST_NUMBER ? null : free + at }];
+      return [row, { number, by, free: next > MOST_NUMBER ? null : next }];
     }),
   );
 }

@@ -15,10 +15,10 @@ const SAMPLES = 6;
 
 /** A draft as it crosses the wire. */
 export function draftView(shown: ShownDraft): DraftView {
-  const { draft, reading, bags, board, trouble } = shown;
+  const { draft, reading, bags, board, trouble, more, moreDoubted, doubts } = shown;
   const answers = Map.groupBy(draft.told.answers, ({ row }) => row);
   const out = new Set(draft.told.out);
-  const rows = reading.rows.map((row) => ({
+  const rows = shown.rows.map((row) => ({
     ...draftRow(shown, row),
     out: out.has(row.row),
     answers: (answers.get(row.row) ?? []).map((answer) => ({ ...answer })),
@@ -34,15 +34,28 @@ export function draftView(shown: ShownDraft): DraftView {
     columns: draftColumns(shown),
     roles: shown.roles.map((role) => ({ role, word: columnWord(role) })),
     rows,
-    doubts: rows.reduce((sum, row) => (row.out ? sum : sum + row.doubts.length), 0),
+    more,
+    moreDoubted,
+    doubts,
     box: draft.told.box,
     board: board?.board ?? null,
     revision: board?.revision ?? null,
     known: board?.known ?? false,
     bags: planned.length,
+    numbers: numbersOf(planned.map(({ number }) => number)),
     pieces: planned.reduce((sum, { quantity }) => sum + quantity, 0),
     trouble: trouble && sayDraftTrouble(refusalText(trouble), shown.taken.size > 0),
   };
+}
+
+function numbersOf(numbers: readonly number[]): DraftView['numbers'] {
+  const [one, ...others] = numbers;
+  if (one === undefined) return null;
+  const widest = (found: { first: number; last: number }, number: number): { first: number; last: number } => ({
+    first: Math.min(found.first, number),
+    last: Math.max(found.last, number),
+  });
+  return others.reduce(widest, { first: one, last: one });
 }
 
 function draftColumns({ reading: { columns, table }, evidence }: ShownDraft): DraftColumn[] {

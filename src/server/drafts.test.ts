@@ -215,3 +215,22 @@ void test('how many may be told as a list says it; what being right means is sai
   const bag = await bodyOf<BagWithHistory>(http.get('/api/bags/83'));
   assert.deepEqual([bag.onHand, bag.free], [1200, 0]);
 });
+
+void test('of a long list the first clear lines are told, with all that is asked, and how many more there are', async () => {
+  const line = (at: number): string => `,${at + 100}k 1% 0805 resistor,${at === 2998 ? 'about 5' : 5}\n`;
+  const text = `Bag,What,Pcs\n${Array.from({ length: 3000 }, (_, at) => line(at)).join('')}`;
+  const brought = await bring('long.csv', 'list', text);
+  const asked = brought.rows.filter(({ doubts }) => doubts.length > 0);
+  assert.deepEqual(
+    asked.map(({ row }) => row),
+    [3000],
+  );
+  assert.deepEqual(
+    [brought.rows.length, brought.more, brought.moreDoubted, brought.doubts, brought.bags],
+    [2001, 999, 0, asked[0]?.doubts.length, 3000],
+  );
+  assert.deepEqual(brought.numbers?.last, (brought.numbers?.first ?? 0) + 2999);
+  const out = await tell(brought.draft, { out: [{ row: 2900, out: true }] });
+  assert.ok(rowOf(out, 2900).out, 'what somebody said something of is told');
+  assert.deepEqual([out.more, out.bags], [998, 2999]);
+});
