@@ -120,6 +120,29 @@ void test('another kind reads the row anew, keeps what it can have, and takes wh
   assert.equal(told(BARE, ['kind', 'Widerstand']).part.kind, 'resistor');
 });
 
+void test('words that say more than was asked are taken whole: what is told wins, what they leave open stays as it was read', () => {
+  const strange = read('Bag | Description | Voltage | Qty', '33 | 33; what is this | 50 V | 20');
+  assert.ok(fields(strange.row).includes('kind'));
+  const all = told(strange, ['kind', '33 ohm 0805 resistor']);
+  assert.deepEqual(
+    [all.part.kind, fact(all, 'value'), fact(all, 'package'), fact(all, 'voltage'), all.part.text, fields(all)],
+    ['resistor', '33e0', '0805', '5e1', '33 ohm 0805 resistor', []],
+  );
+  const more = told(BARE, ['value', '4.7 nF 50 V 0603']);
+  assert.deepEqual(
+    [fact(more, 'value'), fact(more, 'voltage'), fact(more, 'package'), fields(more)],
+    ['47e-10', '5e1', '0603', []],
+  );
+  const other = told(BARE, ['value', '4.7 µH inductor']);
+  assert.deepEqual(
+    [other.part.kind, fact(other, 'value'), fact(other, 'package'), fields(other)],
+    ['inductor', '47e-7', '0805', []],
+  );
+  const named = told(strange, ['kind', 'resistor'], ['package', '0805 1%']);
+  assert.deepEqual([fact(named, 'package'), fact(named, 'tolerance-high')], ['0805', '1e-2']);
+  assert.deepEqual(refused(BARE, 'value', '4.7 V capacitor'), ['not-valid', 2, 'value']);
+});
+
 void test('a part that is told as a whole takes the place of all that was read of it', () => {
   const row = told(BARE, ['value', '4.7 nF'], ['part', '10k 1% 0603 resistor']);
   assert.deepEqual(

@@ -162,6 +162,6 @@ function withPart(
     const others = row.doubts.filter((doubt) => !isOfPart(doubt));
     return done({ ...row, part: read.part, doubts: [...others, ...read.doubts] });
   }
-  const part = toldFact(row, field, said);
-  return part ? done(settled({ ...row, part }, field)) : cannot(row, field, said, field);
+  const read = toldFact(row, field, said, cells);
+  return read ? done(settled({ ...row, ...read }, field)) : cannot(row, field, said, field);
 }

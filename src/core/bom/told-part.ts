@@ -1,4 +1,5 @@
-import type { Doubt } from '#core/part/doubt.ts';
+import { readCell } from '#core/part/cell.ts';
+import type { Doubt, DoubtField } from '#core/part/doubt.ts';
 import { isAssumption } from '#core/part/doubted.ts';
 import type { ReadField } from '#core/part/hints.ts';
 import { KIND_ROWS } from '#core/part/kinds.data.ts';
@@ -44,7 +45,8 @@ const WITH: Readonly<Partial<Record<FactKey, FactKey>>> = { 'tolerance-high': 't
 
 /**
  * Another kind reads the row anew. What was read before stays where the new reading is silent and the kind can have it; a value
- * in the unit of the kind stays as it was read. Null where the words name no kind.
+ * in the unit of the kind stays as it was read. Words that say more than the kind win over both: `33 ohm 0805 resistor`.
+ * Null where the words name no kind.
  */
 export function toldKind(row: Told, said: string, cells: readonly RoleCell[] | undefined): PartReading | null {
   const kind = kindSaid(said);
@@ -54,14 +56,53 @@ export function toldKind(row: Told, said: string, cells: readonly RoleCell[] | u
   const read = readPart(before.text, { refs, kind, ...(fields && Object.keys(fields).length > 0 && { fields }) });
   const unit = KIND_ROWS[kind].value;
   const value = before.facts.value?.unit === unit ? before.facts.value : read.part.facts.value;
-  const may = ({ key }: Fact): boolean => OF_ANY.has(key) || KIND_ROWS[kind].facts.includes(WITH[key] ?? key);
-  const kept = Object.values(before.facts).filter((fact) => may(fact) && !read.part.facts[fact.key]);
+  const kept = Object.values(before.facts).filter((fact) => may(kind, fact) && !read.part.facts[fact.key]);
   const rest = Object.values(read.part.facts).filter(({ key }) => key !== 'value');
   const facts = byKey([...kept, ...rest, ...(value && value.unit === unit ? [value] : [])]);
   const of = (doubts: readonly Doubt[], valued: boolean): Doubt[] =>
     doubts.filter(({ field }) => field !== 'kind' && (field === 'value' || field === 'unit') === valued);
   const doubts = [...of(read.doubts, false), ...of(value === read.part.facts.value ? read.doubts : row.doubts, true)];
-  return { part: { ...before, kind, facts }, doubts };
+  return withMore({ part: { ...before, kind, facts }, doubts }, toldMore(said, kind, refs), said);
+}
+
+/** May a part of the kind have the fact? */
+function may(kind: Kind, { key }: Fact): boolean {
+  return OF_ANY.has(key) || KIND_ROWS[kind].facts.includes(WITH[key] ?? key);
+}
+
+/** What words state of a part of the kind, whatever they were asked for; words that tell it only from others are no fact. */
+function toldMore(said: string, kind: Kind, refs: readonly string[], but: readonly FactKey[] = []): PartReading {
+  const { part, doubts } = readPart(said, { refs, kind });
+  const stated = Object.values(part.facts).filter(
+    (fact) =>
+      fact.origin === 'stated' &&
+      fact.key !== 'variant' &&
+      !but.includes(fact.key) &&
+      (fact.key === 'value' ? fact.unit === KIND_ROWS[kind].value : may(kind, fact)),
+  );
+  const fields = new Set(stated.flatMap(({ key }) => fieldsOf(key)));
+  return { part: { ...part, facts: byKey(stated) }, doubts: doubts.filter(({ field }) => fields.has(field)) };
+}
+
+/** What was told of the part beside what was asked wins over what was read of it, with its own doubts in place of those. */
+function withMore({ part, doubts }: PartReading, more: PartReading, text: string): PartReading {
+  const told = Object.values(more.part.facts);
+  if (told.length === 0) return { part, doubts };
+  const fields = new Set(told.flatMap(({ key }) => fieldsOf(key)));
+  // of a pair, such as both ends of a tolerance, none stays that is not told
+  const rest = Object.values(part.facts).filter(({ key }) => !fieldsOf(key).some((field) => fields.has(field)));
+  return {
+    part: { ...part, facts: byKey([...rest, ...told]), text },
+    doubts: [...doubts.filter(({ field }) => !fields.has(field)), ...more.doubts],
+  };
+}
+
+/** The fields that a doubt about the fact can have. */
+function fieldsOf(fact: FactKey): DoubtField[] {
+  return Object.entries(FACT_FIELDS).flatMap(([field, { facts }]) =>
+    // as: the keys of the table are fields of doubts, each checked by its type
+    (facts as readonly FactKey[]).includes(fact) ? [field as FactField] : [],
+  );
 }
 
 /** The name of a kind, or words that leave no doubt about it. */
@@ -76,12 +117,21 @@ function kindSaid(said: string): Kind | null {
 const BARE = /^\d+(?:[.,]\d+)?$/;
 const UNIT_ALONE = /^(?:[pnuµμmkMG]?(?:F|H|Hz|Ω|V|A|ohms?)|[kM])$/;
 
-/** The part with the fact that was told; null where the words say no such fact of a part of this kind, or more than one. */
-export function toldFact(row: Told, field: FactField, said: string): Part | null {
-  const { part, refs } = row;
+/**
+ * The part with the fact that was told, and with whatever else the same words state (`4.7 nF 50 V 0805`); null where they say no
+ * such fact of a part of this kind, or more than one. Words that name another kind tell that too.
+ */
+export function toldFact(row: Told, field: FactField, said: string, cells: readonly RoleCell[] | undefined): PartReading | null {
+  const { part, refs, doubts } = row;
   const { cell, facts, unit } = FACT_FIELDS[field];
-  const text =
-    UNIT_ALONE.test(said) && cell === 'value' ? `${bareValue(row)} ${said}` : BARE.test(said) && unit ? `${said} ${unit}` : said;
+  const named = NAMES.has(field) ? null : kindNamed(said);
+  if (named !== null && named !== part.kind) {
+    const read = toldKind(row, said, cells);
+    return read && toldFact({ ...row, ...read }, field, said, cells);
+  }
+  const alone = UNIT_ALONE.test(said) && cell === 'value';
+  const bare = BARE.test(said) && unit;
+  const text = alone ? `${bareValue(row)} ${said}` : bare ? `${said} ${unit}` : said;
   const keys: readonly FactKey[] = facts;
   const read = readPart('', { refs, kind: part.kind, fields: { [cell]: text } });
   const told = keys.flatMap((key) => read.part.facts[key] ?? []);
@@ -89,7 +139,21 @@ export function toldFact(row: Told, field: FactField, said: string): Part | null
   const strange = cell === 'value' && told.some((fact) => fact.unit !== KIND_ROWS[part.kind].value);
   if (told.length === 0 || doubtful || strange) return null;
   const rest = Object.values(part.facts).filter(({ key }) => !keys.includes(key));
-  return { ...part, facts: byKey([...rest, ...told.map((fact): Fact => ({ ...fact, origin: 'stated' }))]) };
+  const fact = { ...part, facts: byKey([...rest, ...told.map((one): Fact => ({ ...one, origin: 'stated' }))]) };
+  const clear = doubts.filter((doubt) => doubt.field !== 'kind' || named === null);
+  return NAMES.has(field) || bare || alone
+    ? { part: fact, doubts: clear }
+    : withMore({ part: fact, doubts: clear }, toldMore(said, part.kind, refs, keys), part.text);
+}
+
+/** Fields whose text may be any name: what else it could be read as was not said. */
+const NAMES: ReadonlySet<FactField> = new Set<FactField>(['partNumber', 'maker']);
+
+/** The kind that the words name: `33 nF capacitor`, not `33 nF`. */
+function kindNamed(said: string): Kind | null {
+  const kind = kindSaid(said);
+  const words = readCell('text', said).atoms.flatMap((atom) => (atom.type === 'word' ? atom.meaning.kinds : []));
+  return kind !== null && words.includes(kind) ? kind : null;
 }
 
 /** The number to which a unit was missing. */
