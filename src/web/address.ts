@@ -1,3 +1,4 @@
+/** What stands after the `?` of an address is text, always: bag 100 and the words "100" are written alike. */
 export function readWords(search: string): Record<string, string> {
   return Object.fromEntries(new URLSearchParams(search));
 }

@@ -41,7 +41,13 @@ function AllLines({ rows, row }: LedgerProps) {
 function ManyLines({ rows, row }: LedgerProps) {
   const [top, setTop] = useState(0);
   const place = useCallback((body: HTMLElement | null) => {
-    if (body) setTop(body.getBoundingClientRect().top + scrollY);
+    if (!body) return undefined;
+    const measure = (): void => setTop(Math.round(body.getBoundingClientRect().top + scrollY));
+    measure();
+    // a note that comes or goes above moves the rows, and the page grows or shrinks with it
+    const watch = new ResizeObserver(measure);
+    watch.observe(document.body);
+    return () => watch.disconnect();
   }, []);
   // oxlint-disable-next-line react/incompatible-library -- nothing here is memoized by what the virtualizer answers
   const virtual = useWindowVirtualizer({
