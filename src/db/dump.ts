@@ -8,11 +8,11 @@ import { knownSchema, schemaVersion, tableNames } from './migration.ts';
 import { Refused } from './refused.ts';
 import { chunks } from './rows.ts';
 import type { Schema } from './schema.ts';
-import { writeSetting } from './setting.ts';
+import { writeBegun } from './setting.ts';
 
 /**
  * Tables in the order in which they may be filled, what is pointed at first; rows by their key, in an order that both engines
- * give. Devices, settings and drafts belong to the place, not to the stock, and stay out.
+ * give. Devices, settings and drafts, kept ones too, belong to the place, not to the stock, and stay out.
  */
 const TABLES = {
   act: ['change'],
@@ -32,7 +32,9 @@ const TABLES = {
   bag_change: ['act', 'ord'],
   reservation: ['build_line', 'bag'],
   kit_take: ['id'],
-} as const satisfies { readonly [Table in Exclude<keyof Schema, 'change' | 'device' | 'setting' | 'draft'>]: readonly string[] };
+} as const satisfies {
+  readonly [Table in Exclude<keyof Schema, 'change' | 'device' | 'setting' | 'draft' | 'kept_draft'>]: readonly string[];
+};
 
 type Table = keyof typeof TABLES;
 /** Names of the tables that hold the stock, what is pointed at first. */
@@ -137,7 +139,7 @@ export async function restoreLab(tx: Tx, lines: AsyncIterable<string> | Iterable
   const before = await readChange(tx);
   const change = Math.max(head.change, before === 0 ? 0 : before + 1);
   await tx.updateTable('change').set({ number: change }).where('id', '=', 1).execute();
-  await writeSetting(tx, 'begun', String(change));
+  await writeBegun(tx, change);
 }
 
 async function fill(tx: Tx, table: Table, rows: readonly object[]): Promise<void> {

@@ -3,7 +3,7 @@ import { takeChange } from './change.ts';
 import { NAMES } from './dump.ts';
 import type { Engine, Tx } from './engine.ts';
 import { appendOnly } from './migrations/0001-ledger.ts';
-import { writeSetting } from './setting.ts';
+import { writeBegun } from './setting.ts';
 
 const APPEND_ONLY = ['movement', 'bag_change'] as const;
 
@@ -14,10 +14,11 @@ const APPEND_ONLY = ['movement', 'bag_change'] as const;
 export async function emptyLab(tx: Tx, engine: Engine): Promise<number> {
   for (const table of APPEND_ONLY) await sql.raw(opened(engine, table)).execute(tx);
   for (const table of NAMES.toReversed()) await tx.deleteFrom(table).execute();
+  await tx.deleteFrom('kept_draft').execute(); // their acts are gone
   if (engine === 'postgres') await sql`set constraints all immediate`.execute(tx); // its tables can't be closed before
   for (const table of APPEND_ONLY) await sql.raw(closed(engine, table)).execute(tx);
   const change = await takeChange(tx);
-  await writeSetting(tx, 'begun', String(change));
+  await writeBegun(tx, change);
   return change;
 }
 

@@ -225,6 +225,13 @@ export interface DraftTable {
   touched_at: string;
 }
 
+/** A draft that was kept, by the act that made it real. */
+export interface KeptDraftTable {
+  draft: Once<string>;
+  act: Once<string>;
+  kept_at: Once<string>;
+}
+
 export interface Schema {
   act: ActTable;
   movement: MovementTable;
@@ -247,4 +254,5 @@ export interface Schema {
   device: DeviceTable;
   setting: SettingTable;
   draft: DraftTable;
+  kept_draft: KeptDraftTable;
 }

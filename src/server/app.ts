@@ -17,6 +17,7 @@ import { kitRoutes } from './routes/kits.ts';
 import { labRoutes } from './routes/lab.ts';
 import { movementRoutes } from './routes/movements.ts';
 import type { Served } from './served.ts';
+import { thisLab } from './this-lab.ts';
 import { trustGuard } from './trust.ts';
 
 const ROUTES = [
@@ -37,7 +38,7 @@ const ROUTES = [
 export function createApp(served: Served, pagesFolder: string): OpenAPIHono {
   const app = apiApp();
   app.use(securityHeaders, hostGuard(served.network), trustGuard(served), addressGuard, methodGuard(app), originGuard, sizeGuard);
-  app.use('/api/*', changeNumber(served.lab));
+  app.use('/api/*', thisLab(served.lab), changeNumber(served.lab));
   for (const routes of ROUTES) app.route('/', routes(served));
   app.doc31('/api/openapi.json', {
     openapi: '3.1.0',

@@ -38,6 +38,9 @@ export const CHANGE_HEADER = 'bagatelle-change';
 /** Header by which a read asks for an answer that knows at least this change. */
 export const AT_LEAST_HEADER = 'bagatelle-at-least';
 
+/** Header that says which lab gave an answer, and by which an act says what lab it is meant for. */
+export const LAB_HEADER = 'bagatelle-lab';
+
 const MOST_NAME = 100;
 
 export function callerOf(c: Context): Caller {
