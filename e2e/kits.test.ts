@@ -60,7 +60,7 @@ if (browser) {
     await page.getByLabel('Which bag is in your hand?').fill(String(next.bag));
     await page.getByRole('button', { name: 'Look it up' }).click();
     await page.getByText(`Bag ${next.bag}, the right one.`).waitFor();
-    await page.getByRole('button', { name: 'Go on with this bag' }).click();
+    await page.getByRole('button', { name: `Go on with bag ${next.bag}` }).click();
     await page.getByRole('button', { name: 'Skip for now' }).click();
     await page.waitForURL(/skipped=/);
     assert.equal((await kit()).takes.find(({ id }) => id === next.id)?.picked, 0);
@@ -94,7 +94,7 @@ if (browser) {
     for (let left = (await kit()).takes.length; left > 0 && (await kit()).build.open > 0; left -= 1) {
       const { open } = (await kit()).build;
       await page
-        .getByRole('button', { name: /^All \d+ .*as planned$/ })
+        .getByRole('button', { name: /^(All|The other) \d+ .*as planned$/ })
         .or(page.locator('.thumb > .btn.main'))
         .last()
         .click();

@@ -46,7 +46,7 @@ const tree = root.addChildren([
   createRoute({
     ...under,
     path: '/kits/$build',
-    validateSearch: pickWords('take', 'show'),
+    validateSearch: pickWords('take', 'show', 'skipped'),
     component: lazyRouteComponent(() => import('./screens/kit/kit-page.tsx'), 'KitPage'),
   }),
   createRoute({

@@ -52,6 +52,10 @@ export const KIT = {
   reserveAnyway: 'Promise what there is',
   open: (address: string) => `On the phone, open ${address}`,
   openHere: 'A phone reaches this lab only once it is open to the network: Devices says how.',
+  givenUp: 'What it had',
+  givenUpColumns: { bag: 'Bag', part: 'Part', picked: 'Picked', back: 'Went back' },
+  undoGivenUp: 'Undo: the kit goes on',
+  goesOn: 'The kit goes on; its bags are promised to it again.',
   keys: {
     in: 'in the tray',
     fewer: 'fewer in the bag',
@@ -74,13 +78,18 @@ interface Standing {
   readonly all: number;
   readonly made: number | null;
   readonly left: number;
+  /** pieces that lie in the trays */
+  readonly out: number;
   readonly next: { readonly bag: number; readonly box: string | null } | null;
 }
 
 /** The page's one sentence. */
-export function sayKit({ state, picked, all, made, left, next }: Standing): string {
+export function sayKit({ state, picked, all, made, left, out, next }: Standing): string {
   if (state === 'planned') return 'This kit is planned; no bag is promised to it yet.';
-  if (state === 'cancelled') return 'This kit was given up; everything went back.';
+  if (state === 'cancelled')
+    return out > 0
+      ? `This kit was given up; ${counted(out, 'piece', 'pieces')} did not come back.`
+      : 'This kit was given up; everything went back.';
   if (state === 'built') {
     const soldered = `${counted(made ?? 0, 'board is', 'boards are')} soldered.`;
     return left > 0 ? `${soldered} ${counted(left, 'piece', 'pieces')} should be left over.` : soldered;
@@ -93,10 +102,20 @@ export function sayKit({ state, picked, all, made, left, next }: Standing): stri
 
 const inBox = (box: string | null): string => (box === null ? '' : ` in box ${box}`);
 
-/** `Greenhouse node rev 2, 7 boards.` */
-export function sayOf({ board, revision, boards }: { board: string | null; revision: string | null; boards: number }): string {
-  const named = board === null ? '' : `${board}${revision === null ? '' : ` rev ${revision}`}, `;
-  return `${named}${counted(boards, 'board', 'boards')}.`;
+interface Of {
+  readonly name: string;
+  readonly board: string | null;
+  readonly revision: string | null;
+  readonly boards: number;
+}
+
+/** `Spring run: Greenhouse node rev 2, 7 boards.`; a kit that is named by its board names it once: `Greenhouse node (2), rev 2, 7 boards.` */
+export function sayOf({ name, board, revision, boards }: Of): string {
+  const rev = revision === null ? [] : [`rev ${revision}`];
+  const many = counted(boards, 'board', 'boards');
+  if (board === null || name === board || (/^ \(\d+\)$/.test(name.slice(board.length)) && name.startsWith(board)))
+    return `${[name, ...(board === null ? [] : rev), many].join(', ')}.`;
+  return `${name}: ${[board, ...rev].join(' ')}, ${many}.`;
 }
 
 export function sayDoneBoxes(boxes: readonly string[]): string {
@@ -109,7 +128,8 @@ export function sayEmptied(bags: readonly number[]): string {
   if (bags.length === 0) return '';
   const some = bags.slice(0, 4).map(String);
   const rest = bags.length - some.length;
-  return `${rest > 0 ? `${some.join(', ')} and ${rest} more` : listed(some)} will be empty after this kit.`;
+  const which = rest > 0 ? `${some.join(', ')} and ${rest} more` : listed(some);
+  return `${bags.length === 1 ? 'Bag' : 'Bags'} ${which} will be empty after this kit.`;
 }
 
 export function sayShort(lines: number, pieces: number): string {
@@ -128,6 +148,7 @@ export const sayBoxToPick = (stops: number): string => `${counted(stops, 'stop',
 export const sayBoxDone = (stops: number): string => `${figures(stops)} picked, box closed`;
 export const sayBoxPicture = (box: string, bags: readonly number[]): string =>
   bags.length === 0 ? `Box ${box} from above: nothing more to pick` : `Box ${box} from above: pick ${bags.join(', ')}`;
+export const sayWentBack = (back: number): string => `(${figures(back)} went back)`;
 export const saySpare = (spare: number): string => (spare === 0 ? '' : `(${figures(spare)} spare)`);
 export const sayNeedAndSpare = (take: number, spare: number): string =>
   spare === 0 ? '' : `${figures(take - spare)} and ${figures(spare)} spare.`;
@@ -136,13 +157,23 @@ const are = (pieces: number): string => `${figures(pieces)} ${pieces === 1 ? 'is
 
 /** `51 are in cell 1` */
 export const sayAreIn = (pieces: number, where: CellName): string => `${are(pieces)} in ${sayCell(where)}`;
-export const sayAllOfBox = (stops: number, box: string | null): string =>
-  box === null ? `All ${figures(stops)} here as planned` : `All ${figures(stops)} of box ${box} as planned`;
+/** `All 6 of box A as planned`; where some were skipped, `The other 5 of box A as planned`. */
+export function sayAllOfBox(stops: number, open: number, box: string | null): string {
+  const some = `${stops < open ? 'The other' : 'All'} ${figures(stops)}`;
+  return box === null ? `${some} here as planned` : `${some} of box ${box} as planned`;
+}
 export const sayPutShort = (pieces: number, where: CellName): string =>
   pieces === 0 ? 'The bag gave nothing' : `${figures(pieces)} in ${sayCell(where)}, the bag gave no more`;
+/** `50 are enough`: nothing but spares is missing. */
+export const sayEnough = (pieces: number): string => `${are(pieces)} enough`;
 export const sayPutSome = (pieces: number, where: CellName): string => `${figures(pieces)} in ${sayCell(where)}, the rest later`;
 export const sayPickedSome = (pieces: number, stops: number): string =>
   `${figures(pieces)} went into ${counted(stops, 'cell', 'cells')}.`;
+/** `Fewer than planned: cell 6: 4 of 5.` */
+export const sayFewer = (
+  cells: readonly { readonly where: CellName; readonly lies: number; readonly planned: number }[],
+): string =>
+  `Fewer than planned: ${cells.map(({ where, lies, planned }) => `${sayCell(where)}: ${figures(lies)} of ${figures(planned)}`).join('; ')}.`;
 export const sayPickedNone = (bag: number): string => `Bag ${bag} gave nothing.`;
 export const sayUndoPick = (pieces: number, stops: number): string =>
   stops === 1 ? `Undo the last pick (${figures(pieces)})` : `Undo the last pick (${figures(pieces)} in ${figures(stops)} cells)`;

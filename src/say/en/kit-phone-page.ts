@@ -25,7 +25,7 @@ export const PHONE = {
   unknownWhy: 'Read the label again.',
   also: (cell: number) => `It is for cell ${cell} of this kit: pick it now`,
   backTo: (box: string | null) => (box === null ? 'It stands in no box.' : `Put it back in box ${box}:`),
-  closeHand: 'Go on with this bag',
+  closeHand: (bag: number) => `Go on with bag ${bag}`,
   front: (bag: number) => `front ${bag}`,
   back: (bag: number) => `${bag} back`,
   plain: 'Over plain http the browser gives no camera, so type the number; the page can’t be installed either.',

@@ -16,6 +16,8 @@ export const LEFTOVERS = {
   keys: { take: 'take them back' },
   undo: 'Undo',
   undone: 'Taken back; the pieces lie in the tray again.',
+  close: 'The rest was used up or lost: close the kit',
+  closed: 'The rest was used up or lost.',
   notOpen: 'There is nothing to take back here.',
 } as const;
 

@@ -1,23 +1,25 @@
 import { Link } from '@tanstack/react-router';
 import type { KitView } from '#api/kits.ts';
-import { KIT, sayUndoPick } from '#say/en/kit-page.ts';
+import { KIT, sayFewer, sayUndoPick } from '#say/en/kit-page.ts';
 import { PHONE } from '#say/en/kit-phone-page.ts';
 import { Button } from '../../ui/button.tsx';
 import { FinishForm } from '../kit/finish-form.tsx';
 import { KitLatest } from '../kit/kit-latest.tsx';
 import { kitAnswer, likelyMade } from '../kit/kit.ts';
-import { lastPick } from '../kit/walk.ts';
+import { fewerCells, lastPick } from '../kit/walk.ts';
 import type { Phone } from './use-phone.ts';
 
 /** Nothing more to pick: on to soldering. */
 export function AllDone({ phone }: { readonly phone: Phone }) {
   const { kit, acts } = phone;
   const last = lastPick(kit.acts);
+  const fewer = fewerCells(kit.takes);
   const likely = likelyMade(kit);
   return (
     <>
       <div className="job">
         <p className="all">{kit.takes.length > 0 ? PHONE.done : kitAnswer(kit, null)[0]}</p>
+        {fewer.length > 0 && <p className="warn">{sayFewer(fewer)}</p>}
         {phone.meanwhile && <p className="two">{phone.meanwhile}</p>}
         <KitLatest acts={acts} quiet />
         <p className="two">{KIT.afterWhy}</p>

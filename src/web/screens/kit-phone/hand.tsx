@@ -16,12 +16,14 @@ import type { Phone } from './use-phone.ts';
 const BUZZ_MS = 40;
 
 interface HandFormProps {
+  /** the bag of the stop that is shown */
+  readonly meant: number;
   readonly onHand: (bag: number) => void;
   readonly onClose: () => void;
 }
 
 /** Which bag is it? Its number is typed, since plain http gives no camera. */
-export function HandForm({ onHand, onClose }: HandFormProps) {
+export function HandForm({ meant, onHand, onClose }: HandFormProps) {
   const [text, setText] = useState('');
   const [tried, setTried] = useState(false);
   const bag = handNumber(text);
@@ -45,7 +47,7 @@ export function HandForm({ onHand, onClose }: HandFormProps) {
       <Button look="main" submit>
         {PHONE.handGo}
       </Button>
-      <Button onClick={onClose}>{PHONE.closeHand}</Button>
+      <Button onClick={onClose}>{PHONE.closeHand(meant)}</Button>
     </form>
   );
 }
@@ -59,7 +61,7 @@ interface HandAnswerProps {
 
 /** What the bag in the hand is, and the way on. */
 export function HandAnswerView({ hand, phone, stop, boxes }: HandAnswerProps) {
-  const { kit, acts, to } = phone;
+  const { kit, acts, to, leave } = phone;
   const answer = handAnswer(hand, stop, kit.takes, boxes.boxes, boxes.loose);
   const right = answer.kind === 'right';
   useEffect(() => {
@@ -75,7 +77,7 @@ export function HandAnswerView({ hand, phone, stop, boxes }: HandAnswerProps) {
         <Button look="main" disabled={acts.busy} onClick={phone.planned}>
           {sayAreIn(toTake(stop), cellOf(kit.takes, stop))}
         </Button>
-        <Button onClick={() => to({ take: stopName(stop) })}>{PHONE.closeHand}</Button>
+        <Button onClick={() => to({ take: stopName(stop) })}>{PHONE.closeHand(stop.bag)}</Button>
       </>
     );
   const also = answer.kind === 'wrong' ? answer.also : null;
@@ -86,8 +88,8 @@ export function HandAnswerView({ hand, phone, stop, boxes }: HandAnswerProps) {
         {PHONE.hand}
       </Button>
       <div className="sec">
-        {also && <Button onClick={() => to({ take: stopName(also) })}>{PHONE.also(also.cell)}</Button>}
-        <Button onClick={() => to({ take: stopName(stop) })}>{PHONE.closeHand}</Button>
+        {also && <Button onClick={() => leave({ take: stopName(also) })}>{PHONE.also(also.cell)}</Button>}
+        <Button onClick={() => to({ take: stopName(stop) })}>{PHONE.closeHand(stop.bag)}</Button>
       </div>
     </>
   );

@@ -32,6 +32,7 @@ export function Thumb({ phone, stop, boxes }: ThumbProps) {
         <Fewer phone={phone} stop={stop} />
       ) : words.show === 'hand' ? (
         <HandForm
+          meant={stop.bag}
           onHand={(bag) => to({ take: stopName(stop), hand: String(bag) })}
           onClose={() => to({ take: stopName(stop) })}
         />
@@ -53,7 +54,7 @@ function Warned({ phone: { acts } }: { readonly phone: Phone }) {
 }
 
 function Pressed({ phone, stop }: { readonly phone: Phone; readonly stop: KitTakeView }) {
-  const { acts, kit, to } = phone;
+  const { acts, kit, to, atOnce } = phone;
   const open = kit.takes.filter((take) => take.box === stop.box && isOpen(take));
   const last = lastPick(kit.acts);
   const take = stopName(stop);
@@ -62,9 +63,9 @@ function Pressed({ phone, stop }: { readonly phone: Phone; readonly stop: KitTak
       <Button look="main" disabled={acts.busy} onClick={phone.planned}>
         {sayAreIn(toTake(stop), cellOf(kit.takes, stop))}
       </Button>
-      {open.length > 1 && (
-        <Button disabled={acts.busy} onClick={() => phone.allOfBox(open)}>
-          {sayAllOfBox(open.length, stop.box)}
+      {atOnce.length > 1 && (
+        <Button disabled={acts.busy} onClick={phone.allOfBox}>
+          {sayAllOfBox(atOnce.length, open.length, stop.box)}
         </Button>
       )}
       <div className="sec">
@@ -87,7 +88,7 @@ function Pressed({ phone, stop }: { readonly phone: Phone; readonly stop: KitTak
 }
 
 function Fewer({ phone, stop }: { readonly phone: Phone; readonly stop: KitTakeView }) {
-  const { acts, to, gone, after } = phone;
+  const { acts, to, leave, gone, after } = phone;
   return (
     <>
       <FewerForm
@@ -95,9 +96,9 @@ function Fewer({ phone, stop }: { readonly phone: Phone; readonly stop: KitTakeV
         where={cellOf(phone.kit.takes, stop)}
         busy={acts.busy || gone}
         onPut={phone.put}
-        onClose={() => to(gone ? {} : { take: stopName(stop) })}
+        onClose={() => (gone ? leave({}) : to({ take: stopName(stop) }))}
       />
-      {gone && after && <Button onClick={() => to({})}>{PHONE.goOn}</Button>}
+      {gone && after && <Button onClick={() => leave({})}>{PHONE.goOn}</Button>}
     </>
   );
 }

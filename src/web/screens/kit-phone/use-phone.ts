@@ -5,6 +5,7 @@ import { sayAreIn, sayMade, sayMeanwhile, sayPickedNone, sayPickedSome } from '#
 import { useStillHere } from '../../still-here.ts';
 import { useKitActs, type KitActs } from '../kit/kit-acts.ts';
 import {
+  allAtOnce,
   asPlanned,
   cellOf,
   isOpen,
@@ -14,7 +15,8 @@ import {
   skipStop,
   toTake,
   writeSkipped,
-  type Pick,
+  type Ending,
+  type StopPick,
 } from '../kit/walk.ts';
 import { afterBooking, standOf, type PhoneStand, type PhoneWords } from './phone.ts';
 
@@ -25,9 +27,13 @@ export interface Phone extends PhoneStand {
   /** another picked what stood here a moment ago */
   readonly meanwhile: string | null;
   readonly to: (words: PhoneWords) => void;
+  /** to another stop: what was said of this one goes */
+  readonly leave: (words: PhoneWords) => void;
   readonly planned: () => void;
-  readonly put: (quantity: number, short: boolean) => void;
-  readonly allOfBox: (takes: readonly KitTakeView[]) => void;
+  readonly put: (quantity: number, ending?: Ending) => void;
+  /** the stops of this box that `allOfBox` books */
+  readonly atOnce: readonly KitTakeView[];
+  readonly allOfBox: () => void;
   readonly skip: () => void;
   readonly finish: (made: number) => void;
 }
@@ -44,11 +50,18 @@ export function usePhone(kit: KitView): Phone {
   const { skipped } = words;
   const to = (next: PhoneWords): void =>
     void navigate({ search: { ...(skipped && { skipped }), ...next }, replace: true, resetScroll: false });
-  const book = async (says: string, picks: readonly Pick[]): Promise<void> => {
-    if (acts.busy) return;
-    if ((await acts.pick(says, picks)) && stillHere())
-      await navigate({ search: (now: PhoneWords) => afterBooking(now, words), replace: true, resetScroll: false });
+  const onward = async (): Promise<void> => {
+    if (stillHere()) await navigate({ search: (now: PhoneWords) => afterBooking(now, words), replace: true, resetScroll: false });
   };
+  const book = async (says: string, picks: readonly StopPick[]): Promise<void> => {
+    if (!acts.busy) await acts.pick(says, picks, onward);
+  };
+  const leave = (next: PhoneWords): void => {
+    acts.forget();
+    to(next);
+  };
+  const open = kit.takes.filter((take) => take.box === stop?.box && isOpen(take));
+  const atOnce = allAtOnce({ open }, kit.takes, readSkipped(skipped), stop);
   return {
     ...stand,
     kit,
@@ -56,21 +69,22 @@ export function usePhone(kit: KitView): Phone {
     acts,
     meanwhile,
     to,
+    leave,
+    atOnce,
     planned: () => {
       if (stop) void book(`${sayAreIn(toTake(stop), cellOf(kit.takes, stop))}.`, [asPlanned(stop)]);
     },
-    put: (quantity, short) => {
+    put: (quantity, ending) => {
       if (!stop) return;
       const says = quantity === 0 ? sayPickedNone(stop.bag) : `${sayAreIn(quantity, cellOf(kit.takes, stop))}.`;
-      void book(says, [pickOf(stop, quantity, short)]);
+      void book(says, [pickOf(stop, quantity, ending)]);
     },
-    allOfBox: (takes) => {
-      const open = takes.filter(isOpen);
-      const pieces = open.reduce((sum, take) => sum + toTake(take), 0);
-      void book(sayPickedSome(pieces, open.length), open.map(asPlanned));
+    allOfBox: () => {
+      const pieces = atOnce.reduce((sum, take) => sum + toTake(take), 0);
+      void book(sayPickedSome(pieces, atOnce.length), atOnce.map(asPlanned));
     },
     skip: () => {
-      if (stop) to({ skipped: writeSkipped(skipStop(readSkipped(skipped), stop)) });
+      if (stop) leave({ skipped: writeSkipped(skipStop(readSkipped(skipped), stop)) });
     },
     finish: (made) => {
       const on = async (): Promise<void> => {

@@ -1,16 +1,16 @@
 import { useState } from 'react';
 import type { KitTakeView } from '#api/kits.ts';
-import { KIT, sayAreIn, sayPutShort, sayPutSome, type CellName } from '#say/en/kit-page.ts';
+import { KIT, sayAreIn, sayEnough, sayPutShort, sayPutSome, type CellName } from '#say/en/kit-page.ts';
 import { Button } from '../../ui/button.tsx';
 import { sumOf, SumField } from '../../ui/sum-field.tsx';
-import { toTake } from './walk.ts';
+import { isEnough, toTake, type Ending } from './walk.ts';
 
 interface FewerFormProps {
   readonly take: KitTakeView;
   readonly where: CellName;
   readonly busy: boolean;
-  /** `short`: the bag gave no more */
-  readonly onPut: (quantity: number, short: boolean) => void;
+  /** without an ending the rest comes later */
+  readonly onPut: (quantity: number, ending?: Ending) => void;
   readonly onClose: () => void;
 }
 
@@ -24,7 +24,7 @@ export function FewerForm({ take, where, busy, onPut, onClose }: FewerFormProps)
       className="fewer"
       onSubmit={(event) => {
         event.preventDefault();
-        if (pieces !== null && !busy) onPut(pieces, fewer);
+        if (pieces !== null && !busy) onPut(pieces, fewer ? 'short' : undefined);
       }}
     >
       <SumField label={KIT.howMany(where)} value={text} onChange={setText} help={KIT.howManyHelp} autoFocus />
@@ -32,8 +32,13 @@ export function FewerForm({ take, where, busy, onPut, onClose }: FewerFormProps)
         {pieces === null ? KIT.fewer : fewer ? sayPutShort(pieces, where) : sayAreIn(pieces, where)}
       </Button>
       <div className="sec">
+        {fewer && isEnough(take, pieces) && (
+          <Button disabled={busy} onClick={() => onPut(pieces, 'enough')}>
+            {sayEnough(take.picked + pieces)}
+          </Button>
+        )}
         {fewer && pieces > 0 && (
-          <Button disabled={busy} onClick={() => onPut(pieces, false)}>
+          <Button disabled={busy} onClick={() => onPut(pieces)}>
             {sayPutSome(pieces, where)}
           </Button>
         )}

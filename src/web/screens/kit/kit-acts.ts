@@ -3,14 +3,14 @@ import type { Warned } from '#api/acts.ts';
 import { useAct } from '../../lab/act.ts';
 import { queries } from '../../lab/answers.ts';
 import type { Trouble } from '../../lab/ask.ts';
-import type { Pick } from './walk.ts';
+import type { StopPick } from './walk.ts';
 
 interface Answer {
   readonly id: string;
   readonly warnings: readonly Warned[];
 }
 interface PicksBody {
-  readonly picks: readonly Pick[];
+  readonly picks: readonly StopPick[];
   readonly inHand?: boolean;
 }
 interface Return {
@@ -26,8 +26,19 @@ export interface LatestAct {
   readonly undone: boolean;
 }
 
+/** Where the page goes once a pick is booked: at once, from the hand, or at a second try. */
+export type Onward = () => Promise<void>;
+
+/** What the answer means for the page; a second try of the same act means the same. */
+interface Meaning {
+  readonly says: string;
+  readonly undone: boolean;
+  readonly picks: readonly StopPick[];
+  readonly then: Onward | null;
+}
+
 export interface KitActs {
-  readonly pick: (says: string, picks: readonly Pick[]) => Promise<boolean>;
+  readonly pick: (says: string, picks: readonly StopPick[], then: Onward) => Promise<boolean>;
   /** the pick that was just refused, from the hand */
   readonly inHand: () => Promise<boolean>;
   readonly reserve: (says: string, anyway: boolean) => Promise<boolean>;
@@ -36,6 +47,7 @@ export interface KitActs {
   readonly leftovers: (says: string, returns: readonly Return[]) => Promise<boolean>;
   readonly undo: (act: string, says: string) => Promise<boolean>;
   readonly again: () => Promise<boolean>;
+  /** another stop is shown: what was said of the last one goes */
   readonly forget: () => void;
   readonly latest: LatestAct | null;
   /** acts of this page: what else is picked, another picked */
@@ -58,36 +70,33 @@ export function useKitActs(build: string): KitActs {
   const [latest, setLatest] = useState<LatestAct | null>(null);
   const [mine, setMine] = useState<ReadonlySet<string>>(new Set());
   const [settling, setSettling] = useState(false);
-  // what the answer means for the page; a second try of the same act means the same
-  const meaning = useRef<{ says: string; undone: boolean; picks: readonly Pick[] }>({ says: '', undone: false, picks: [] });
+  const meaning = useRef<Meaning>({ says: '', undone: false, picks: [], then: null });
   const settle = async (doing: Promise<Answer | null>): Promise<boolean> => {
     setSettling(true);
     try {
       const answer = await doing;
       await queries.invalidateQueries({ queryKey: ['lab', path] }, { cancelRefetch: false });
       if (!answer) return false;
-      const { says, undone } = meaning.current;
+      const { says, undone, then } = meaning.current;
       setMine((known) => new Set([...known, answer.id]));
       setLatest({ act: answer.id, says, warnings: answer.warnings, undone });
+      await then?.();
       return true;
     } finally {
       setSettling(false);
     }
   };
-  const book = (
-    what: { says: string; undone?: boolean; picks?: readonly Pick[] },
-    run: () => Promise<Answer | null>,
-  ): Promise<boolean> => {
+  const book = (what: { readonly says: string } & Partial<Meaning>, run: () => Promise<Answer | null>): Promise<boolean> => {
     if (settling) return Promise.resolve(false);
     for (const act of acts) act.forget();
-    meaning.current = { undone: false, picks: [], ...what };
+    meaning.current = { undone: false, picks: [], then: null, ...what };
     return settle(run());
   };
   return {
-    pick: (says, wanted) => book({ says, picks: wanted }, () => picks.run({ picks: wanted })),
+    pick: (says, wanted, then) => book({ says, picks: wanted, then }, () => picks.run({ picks: wanted })),
     inHand: () => {
-      const { says, picks: wanted } = meaning.current;
-      return book({ says, picks: wanted }, () => picks.run({ picks: wanted, inHand: true }));
+      const { says, picks: wanted, then } = meaning.current;
+      return book({ says, picks: wanted, then }, () => picks.run({ picks: wanted, inHand: true }));
     },
     reserve: (says, anyway) => book({ says }, () => reserve.run(anyway ? { anyway } : {})),
     finish: (says, made) => book({ says: says(made) }, () => finish.run({ made })),
@@ -97,6 +106,7 @@ export function useKitActs(build: string): KitActs {
     again: () => (failed ? settle(failed.again()) : Promise.resolve(false)),
     forget: () => {
       for (const act of acts) act.forget();
+      setLatest(null);
     },
     latest,
     mine,

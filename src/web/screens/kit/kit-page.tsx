@@ -5,6 +5,7 @@ import { useBoxes, useKit } from '../../lab/answers.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { Note } from '../../ui/note.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
+import { GivenUp } from './given-up.tsx';
 import { KitDo, PutBack } from './kit-do.tsx';
 import { KitFoot } from './kit-foot.tsx';
 import { KitLatest } from './kit-latest.tsx';
@@ -34,7 +35,8 @@ function KitBody({ kit }: { readonly kit: KitView }) {
   const picking = usePicking(kit);
   const { chosen, acts, show } = picking;
   const [title, why] = kitAnswer(kit, canPick(kit) ? chosen : null);
-  const cautions = cautionsOf(kit.takes);
+  const gone = kit.build.state === 'cancelled';
+  const cautions = gone ? [] : cautionsOf(kit.takes);
   return (
     <>
       <Answer title={title} why={why}>
@@ -49,11 +51,12 @@ function KitBody({ kit }: { readonly kit: KitView }) {
           {KIT.cautionWhy}
         </Note>
       ))}
-      {kit.takes.length > 0 && (
+      {gone && <GivenUp kit={kit} acts={acts} />}
+      {!gone && kit.takes.length > 0 && (
         <div className="two-up">
           <RouteView kit={kit} boxes={boxes.value?.boxes ?? []} picking={picking} />
           <div className="col">
-            <TrayView trays={traysOf(kit.takes, canPick(kit) ? chosen : null)} />
+            <TrayView trays={traysOf(kit.takes, canPick(kit) ? chosen : null)} going={canPick(kit)} />
             <KitFoot kit={kit} picking={picking} />
           </div>
         </div>

@@ -52,6 +52,7 @@ export function RouteView({ kit, boxes, picking }: RouteViewProps) {
           trays={new Set(kit.takes.map(({ tray }) => tray)).size}
           busy={acts.busy}
           onChoose={(take) => to(take)}
+          atOnce={picking.atOnce(walk)}
           onAll={picking.all}
           panel={panel}
         />

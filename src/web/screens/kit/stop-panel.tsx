@@ -2,7 +2,7 @@ import type { KitTakeView } from '#api/kits.ts';
 import { KIT, sayAreIn, type CellName } from '#say/en/kit-page.ts';
 import { Button } from '../../ui/button.tsx';
 import { FewerForm } from './fewer-form.tsx';
-import { toTake } from './walk.ts';
+import { toTake, type Ending } from './walk.ts';
 
 interface StopPanelProps {
   readonly take: KitTakeView;
@@ -11,7 +11,7 @@ interface StopPanelProps {
   readonly busy: boolean;
   readonly onPlanned: () => void;
   readonly onFewer: (open: boolean) => void;
-  readonly onPut: (quantity: number, short: boolean) => void;
+  readonly onPut: (quantity: number, ending?: Ending) => void;
   readonly onSkip: () => void;
 }
 

@@ -1,15 +1,15 @@
 import type { KitTakeView } from '#api/kits.ts';
 import { writeRefs } from '#core/bom/write-refs.ts';
-import { KIT, saySpare } from '#say/en/kit-page.ts';
+import { KIT, saySpare, sayWentBack } from '#say/en/kit-page.ts';
 import { figures } from '#say/en/ui.ts';
 import { Icon } from '../../ui/icon.tsx';
 import { Ring } from '../../ui/ring.tsx';
 import { Tag } from '../../ui/tag.tsx';
 import { WholeCodes } from '../../ui/whole-codes.tsx';
-import type { Tray, TrayCell } from './walk.ts';
+import { lies, type Tray, type TrayCell } from './walk.ts';
 
 /** The trays as they lie on the bench. */
-export function TrayView({ trays }: { readonly trays: readonly Tray[] }) {
+export function TrayView({ trays, going }: { readonly trays: readonly Tray[]; readonly going: boolean }) {
   return trays.map(({ tray, cells }) => (
     <section key={tray} className="traybox">
       <div className="traytop">
@@ -18,7 +18,7 @@ export function TrayView({ trays }: { readonly trays: readonly Tray[] }) {
       </div>
       <ol className="tray">
         {cells.map((cell) => (
-          <CellView key={cell.cell} cell={cell} />
+          <CellView key={cell.cell} cell={cell} going={going} />
         ))}
       </ol>
       <p className="notch">{KIT.edge}</p>
@@ -28,11 +28,18 @@ export function TrayView({ trays }: { readonly trays: readonly Tray[] }) {
 
 const LOOK: Readonly<Record<TrayCell['state'], string | undefined>> = { in: 'in', next: 'next', waiting: undefined };
 
-function CellView({ cell: { cell, takes, state } }: { readonly cell: TrayCell }) {
+interface CellProps {
+  readonly cell: TrayCell;
+  /** the kit is being picked: what a cell lacks is still to be had */
+  readonly going: boolean;
+}
+
+function CellView({ cell: { cell, takes, state }, going }: CellProps) {
   const [first] = takes;
   if (!first) return null;
   const refs = writeRefs(first.refs);
-  const short = state === 'in' && sum(takes, ({ picked }) => picked) < sum(takes, ({ planned }) => planned);
+  const back = sum(takes, ({ returned }) => returned);
+  const short = going && state === 'in' && sum(takes, lies) < sum(takes, ({ planned, spare }) => planned - spare);
   return (
     <li className={LOOK[state]}>
       <Ring cell={cell} />
@@ -46,8 +53,9 @@ function CellView({ cell: { cell, takes, state } }: { readonly cell: TrayCell })
         <WholeCodes text={refs === '' ? first.said.rest : `${first.said.name} ${first.said.rest}`} />
       </span>
       <span className="qty">
-        <b>{figures(sum(takes, ({ planned, picked, state: of }) => (of === 'done' ? picked : planned)))}</b>{' '}
+        <b>{figures(sum(takes, (take) => (take.state === 'done' ? lies(take) : take.planned)))}</b>{' '}
         {state !== 'in' && saySpare(sum(takes, ({ spare }) => spare))}
+        {state === 'in' && back > 0 && sayWentBack(back)}
       </span>
       <span className="state">
         {state === 'in' ? (

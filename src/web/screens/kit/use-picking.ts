@@ -6,16 +6,22 @@ import { useStillHere } from '../../still-here.ts';
 import { useKitActs, type KitActs } from './kit-acts.ts';
 import {
   afterPick,
+  allAtOnce,
   asPlanned,
   cellOf,
   comingStops,
   isOpen,
   namedStop,
   pickOf,
+  readSkipped,
+  skipStop,
   stopAfter,
   stopName,
   toTake,
+  writeSkipped,
   type BoxWalk,
+  type Ending,
+  type StopPick,
   type StopWords,
 } from './walk.ts';
 
@@ -26,7 +32,9 @@ export interface Picking {
   readonly show: string | undefined;
   readonly to: (take: KitTakeView | null, show?: string) => void;
   readonly planned: () => void;
-  readonly put: (quantity: number, short: boolean) => void;
+  readonly put: (quantity: number, ending?: Ending) => void;
+  /** the stops of a box that `all` books */
+  readonly atOnce: (walk: BoxWalk) => readonly KitTakeView[];
   readonly all: (walk: BoxWalk) => void;
   readonly skip: () => void;
 }
@@ -34,43 +42,53 @@ export interface Picking {
 /** Picking at the desk: the chosen stop stands in the address. */
 export function usePicking(kit: KitView): Picking {
   const words = useSearch({ from: '/kits/$build' });
-  const { take: name, show } = words;
+  const { take: name, show, skipped } = words;
+  const passed = readSkipped(skipped);
   const navigate = useNavigate({ from: '/kits/$build' });
   const stillHere = useStillHere();
   const acts = useKitActs(kit.build.id);
   const named = namedStop(kit.takes, name);
-  const chosen = named && isOpen(named) ? named : (comingStops(kit.takes)[0] ?? null);
-  const to = (take: KitTakeView | null, shown?: string): void =>
+  const chosen = named && isOpen(named) ? named : (comingStops(kit.takes, passed)[0] ?? null);
+  const to = (take: KitTakeView | null, shown?: string, names = passed): void =>
     void navigate({
-      search: { ...(take && { take: stopName(take) }), ...(shown && { show: shown }) },
+      search: {
+        ...(names.length > 0 && { skipped: writeSkipped(names) }),
+        ...(take && { take: stopName(take) }),
+        ...(shown && { show: shown }),
+      },
       replace: true,
       resetScroll: false,
     });
-  const after = async (booked: Promise<boolean>, take: KitTakeView): Promise<void> => {
-    if (!(await booked) || !stillHere()) return;
+  const after = async (take: KitTakeView): Promise<void> => {
+    if (!stillHere()) return;
     const next = stopAfter(kitNow(kit.build.id)?.takes ?? kit.takes, take);
     await navigate({ search: (now: StopWords) => afterPick(now, words, next), replace: true, resetScroll: false });
   };
+  const book = (says: string, picks: readonly StopPick[], take: KitTakeView): void =>
+    void acts.pick(says, picks, () => after(take));
+  const atOnce = (walk: BoxWalk): KitTakeView[] => allAtOnce(walk, kit.takes, passed, chosen);
   return {
     acts,
     chosen,
     show,
     to,
     planned: () => {
-      if (chosen) void after(acts.pick(`${sayAreIn(toTake(chosen), cellOf(kit.takes, chosen))}.`, [asPlanned(chosen)]), chosen);
+      if (chosen) book(`${sayAreIn(toTake(chosen), cellOf(kit.takes, chosen))}.`, [asPlanned(chosen)], chosen);
     },
-    put: (quantity, short) => {
+    put: (quantity, ending) => {
       if (!chosen) return;
       const says = quantity === 0 ? sayPickedNone(chosen.bag) : `${sayAreIn(quantity, cellOf(kit.takes, chosen))}.`;
-      void after(acts.pick(says, [pickOf(chosen, quantity, short)]), chosen);
+      book(says, [pickOf(chosen, quantity, ending)], chosen);
     },
-    all: ({ open }) => {
+    atOnce,
+    all: (walk) => {
+      const open = atOnce(walk);
       const last = open.at(-1);
       const pieces = open.reduce((sum, take) => sum + toTake(take), 0);
-      if (last) void after(acts.pick(sayPickedSome(pieces, open.length), open.map(asPlanned)), last);
+      if (last) book(sayPickedSome(pieces, open.length), open.map(asPlanned), last);
     },
     skip: () => {
-      if (chosen) to(stopAfter(kit.takes, chosen));
+      if (chosen) to(stopAfter(kit.takes, chosen), undefined, skipStop(passed, chosen));
     },
   };
 }

@@ -4,12 +4,17 @@ import type { BoxPicture } from '#api/bags.ts';
 import type { KitAct, KitTakeView } from '#api/kits.ts';
 import { sayStands } from '#say/en/place-words.ts';
 import {
+  afterPick,
+  allAtOnce,
   boxWalks,
   cautionsOf,
   cellOf,
   comingStops,
   emptiedBags,
+  fewerCells,
   handAnswer,
+  isEnough,
+  lacks,
   lastPick,
   namedStop,
   pickedBy,
@@ -186,4 +191,29 @@ void test('depth is said by rank, part of the box and neighbour', () => {
   assert.equal(sayStands({ rank: 2, of: 3, after: 8 }), '2nd of 3, in the middle, after 8');
   assert.equal(sayStands({ rank: 60, of: 60, after: 179 }), '60th of 60, at the back, after 179');
   assert.equal(sayStands({ rank: 1, of: 1, after: null }), '1st of 1, at the front');
+});
+
+void test('all of a box leaves out what was skipped, until nothing else is left or it is meant again', () => {
+  const takes = [take(1), take(2), take(3), take(4, { box: 'B' })];
+  const [a] = boxWalks(takes);
+  const at = (skipped: readonly number[], meant: number | null = null): number[] => {
+    const names = takes.filter(({ bag }) => skipped.includes(bag)).map(stopName);
+    return a ? bagsOf(allAtOnce(a, takes, names, takes.find(({ bag }) => bag === meant) ?? null)) : [];
+  };
+  assert.deepEqual([at([]), at([2]), at([2], 2), at([1, 2, 3]), at([1, 2, 3, 4])], [[1, 2, 3], [1, 3], [1, 2, 3], [], [1, 2, 3]]);
+});
+
+void test('what was skipped stays so after a pick', () => {
+  assert.deepEqual(afterPick({ take: 'a', skipped: 'b' }, { take: 'a', skipped: 'b' }, take(3)), {
+    skipped: 'b',
+    take: stopName(take(3)),
+  });
+});
+
+void test('a cell has enough without its spares, and what came back lies in it no more', () => {
+  assert.deepEqual([isEnough(take(1), 4), isEnough(take(1), 3), isEnough(take(1, { picked: 2 }), 2)], [true, false, true]);
+  const lacking = [done(1), done(2, { picked: 4 }), done(3, { picked: 3 }), done(4, { returned: 2 }), take(5)];
+  assert.deepEqual(bagsOf(lacking.filter(lacks)), [3, 4]);
+  const two = [done(1, { cell: 6, picked: 3, spare: 0 }), done(2, { cell: 6, spare: 0 }), done(3, { cell: 7, picked: 4 })];
+  assert.deepEqual(fewerCells(two), [{ where: { cell: 6, tray: null }, lies: 8, planned: 10 }]);
 });

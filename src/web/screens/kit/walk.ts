@@ -21,6 +21,18 @@ export const toTake = (take: KitTakeView): number => Math.max(0, take.planned - 
 /** Of the pieces still to take, those above the count: spares are what is left out first. */
 export const sparesIn = (take: KitTakeView): number => Math.min(take.spare, toTake(take));
 
+/** How a stop ends where the cell got fewer than planned: the bag gave no more, or no more is wanted. */
+export type Ending = 'short' | 'enough';
+
+/** With so many more in its cell a stop lacks nothing but spares. */
+export const isEnough = (take: KitTakeView, pieces: number): boolean => take.picked + pieces >= take.planned - take.spare;
+
+/** Pieces that lie in the cell: what came back lies there no more. */
+export const lies = ({ picked, returned }: KitTakeView): number => picked - returned;
+
+/** Nothing more is to come into the cell, and its boards lack pieces. */
+export const lacks = (take: KitTakeView): boolean => !isOpen(take) && lies(take) < take.planned - take.spare;
+
 /** The cell of a stop as a person names it: with its tray where there are several. */
 export function cellOf(takes: readonly KitTakeView[], { cell, tray }: KitTakeView): CellName {
   return { cell, tray: takes.some((other) => other.tray !== tray) ? tray : null };
@@ -32,11 +44,15 @@ export const stopName = ({ id }: { readonly id: string }): string => id.slice(0,
 export interface StopWords {
   readonly take?: string;
   readonly show?: string;
+  readonly skipped?: string;
 }
 
 /** The words of the address after a pick that was begun at `before`: the next stop, unless another was chosen meanwhile. */
 export const afterPick = (now: StopWords, before: StopWords, next: { readonly id: string } | null): StopWords =>
-  unlessMoved<StopWords>(now, before, ['take', 'show'], () => (next ? { take: stopName(next) } : {}));
+  unlessMoved<StopWords>(now, before, ['take', 'show'], ({ skipped }) => ({
+    ...(skipped !== undefined && { skipped }),
+    ...(next && { take: stopName(next) }),
+  }));
 
 export function namedStop(takes: readonly KitTakeView[], name: string | undefined): KitTakeView | null {
   return (name !== undefined && takes.find((take) => stopName(take) === name)) || null;
@@ -67,6 +83,21 @@ export function skipStop(skipped: readonly string[], take: KitTakeView): string[
   return [...skipped.filter((name) => name !== stopName(take)), stopName(take)];
 }
 
+/**
+ * The stops of a box that are booked at once: what was skipped stays out, unless it is meant now, or the walk has come round to what
+ * was skipped.
+ */
+export function allAtOnce(
+  { open }: Pick<BoxWalk, 'open'>,
+  takes: readonly KitTakeView[],
+  skipped: readonly string[],
+  meant: KitTakeView | null,
+): KitTakeView[] {
+  const fresh = (take: KitTakeView): boolean => !skipped.includes(stopName(take));
+  const round = !takes.some((take) => isOpen(take) && fresh(take));
+  return open.filter((take) => round || fresh(take) || take.id === meant?.id);
+}
+
 /** The open stop after this one in the walk; from the end back to the front. */
 export function stopAfter(takes: readonly KitTakeView[], take: KitTakeView, step: 1 | -1 = 1): KitTakeView | null {
   const at = takes.findIndex(({ id }) => id === take.id);
@@ -75,18 +106,20 @@ export function stopAfter(takes: readonly KitTakeView[], take: KitTakeView, step
   return rest.find(isOpen) ?? null;
 }
 
-export interface Pick {
+/** What the lab is told of one stop. */
+export interface StopPick {
   readonly take: string;
   readonly quantity: number;
-  readonly short?: boolean;
+  readonly short?: true;
+  readonly enough?: true;
   readonly saw: number;
 }
 
-export const asPlanned = (take: KitTakeView): Pick => ({ take: take.id, quantity: toTake(take), saw: take.picked });
+export const asPlanned = (take: KitTakeView): StopPick => ({ take: take.id, quantity: toTake(take), saw: take.picked });
 
-/** So many went in; `short`: the bag gave no more. */
-export function pickOf(take: KitTakeView, quantity: number, short: boolean): Pick {
-  return { take: take.id, quantity, saw: take.picked, ...(short && { short }) };
+/** So many went in; without an ending the rest comes later. */
+export function pickOf(take: KitTakeView, quantity: number, ending?: Ending): StopPick {
+  return { take: take.id, quantity, saw: take.picked, ...(ending && { [ending]: true }) };
 }
 
 /** A look into the box: today's bags stand out, the one that is meant most. */
@@ -185,6 +218,26 @@ export function traysOf(takes: readonly KitTakeView[], next: KitTakeView | null)
       }),
     };
   });
+}
+
+export interface FewerCell {
+  readonly where: CellName;
+  readonly lies: number;
+  readonly planned: number;
+}
+
+/** Cells that got fewer than planned, so that boards lack pieces; a spare that is missing is none. */
+export function fewerCells(takes: readonly KitTakeView[]): FewerCell[] {
+  const sum = (of: readonly KitTakeView[], what: (take: KitTakeView) => number): number =>
+    of.reduce((all, take) => all + what(take), 0);
+  return traysOf(takes, null)
+    .flatMap(({ cells }) => cells)
+    .filter(({ takes: own }) => sum(own, lies) < sum(own, ({ planned, spare }) => planned - spare))
+    .flatMap(({ takes: own }) => {
+      const [first] = own;
+      if (!first) return [];
+      return [{ where: cellOf(takes, first), lies: sum(own, lies), planned: sum(own, ({ planned }) => planned) }];
+    });
 }
 
 /** Bags that hold nothing once all that is open is picked. */

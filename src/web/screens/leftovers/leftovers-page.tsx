@@ -15,7 +15,7 @@ import { KitLatest } from '../kit/kit-latest.tsx';
 import { canPick, expectedPieces, likelyMade } from '../kit/kit.ts';
 import { lastAct } from '../kit/walk.ts';
 import { BackTable } from './back-table.tsx';
-import { backsOf, keepTyped, readTyped, returnsOf, sumOfBacks, type Typed } from './leftovers.ts';
+import { backsOf, keepTyped, readTyped, restOf, returnsOf, sumOfBacks, type Typed } from './leftovers.ts';
 import './leftovers.css';
 
 /** What is left in the cells after soldering goes back into the bags on their tags. */
@@ -36,7 +36,7 @@ function LeftoversBody({ kit }: { readonly kit: KitView }) {
   return canPick(kit) ? (
     <NotSoldered kit={kit} acts={acts} />
   ) : (
-    <Answer title={LEFTOVERS.notOpen} why={`${kit.build.name}: ${sayOf(kit.build)}`}>
+    <Answer title={LEFTOVERS.notOpen} why={sayOf(kit.build)}>
       <ToKit build={kit.build.id} />
     </Answer>
   );
@@ -59,7 +59,7 @@ function NotSoldered({ kit, acts }: PartProps) {
   const likely = likelyMade(kit);
   return (
     <>
-      <Answer title={LEFTOVERS.notSoldered} why={`${kit.build.name}: ${sayOf(kit.build)}`}>
+      <Answer title={LEFTOVERS.notSoldered} why={sayOf(kit.build)}>
         <ToKit build={kit.build.id} />
       </Answer>
       <KitLatest acts={acts} />
@@ -94,6 +94,10 @@ function Backs({ kit, acts }: PartProps) {
   const book = async (): Promise<void> => {
     if (ready && (await acts.leftovers(sayReturned(sum.pieces), returnsOf(backs)))) keep({});
   };
+  const rest = restOf(kit, sum);
+  const close = async (): Promise<void> => {
+    if (!acts.busy && (await acts.leftovers(LEFTOVERS.closed, rest))) keep({});
+  };
   useKeys({ 'Ctrl+Enter': () => void book() });
   return (
     <>
@@ -101,7 +105,7 @@ function Backs({ kit, acts }: PartProps) {
         <ToKit build={build} />
         {last && last.act !== acts.latest?.act && (
           <Button disabled={acts.busy} onClick={() => void acts.undo(last.act, LEFTOVERS.undone)}>
-            {last.kind === 'built' ? `${LEFTOVERS.undo}: ${KIT.soldered}` : `${LEFTOVERS.undo}: ${sayReturned(last.pieces)}`}
+            {`${LEFTOVERS.undo}: ${last.kind === 'built' ? KIT.soldered : last.pieces === 0 ? LEFTOVERS.closed : sayReturned(last.pieces)}`}
           </Button>
         )}
       </Answer>
@@ -119,6 +123,11 @@ function Backs({ kit, acts }: PartProps) {
             <Button look="main" submit disabled={!ready} keyHint="Ctrl+Enter">
               {sayTakeBack(sum.pieces)}
             </Button>
+            {rest.length > 0 && (
+              <Button disabled={acts.busy} onClick={() => void close()}>
+                {LEFTOVERS.close}
+              </Button>
+            )}
             <span className="two s">{LEFTOVERS.kept}</span>
           </div>
           <p className="keys">

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { KitTakeView } from '#api/kits.ts';
-import { backsOf, keepTyped, readTyped, returnsOf, sumOfBacks } from './leftovers.ts';
+import { backsOf, keepTyped, readTyped, restOf, returnsOf, sumOfBacks } from './leftovers.ts';
 
 function take(bag: number, picked: number, returned: number, expected: number): KitTakeView {
   return {
@@ -69,4 +69,17 @@ void test('what was typed is kept for the kit until it is booked, and nonsense i
   assert.equal(kept.size, 0);
   kept.set('bagatelle-leftovers-k', '{"a":3,');
   assert.deepEqual(readTyped(store, 'k'), {});
+});
+
+void test('the rest is said to be lost only once something came back, or where 0 stands in every cell', () => {
+  const takes = [take(1, 10, 0, 2), take(2, 5, 1, 0), take(3, 8, 1, 3)];
+  const rest = [
+    { take: 'take 1', quantity: 0 },
+    { take: 'take 3', quantity: 0 },
+  ];
+  const sum = { pieces: 0, bags: 0, sound: true };
+  assert.deepEqual(restOf({ build: { returned: 0 }, takes }, { ...sum, pieces: 5 }), []);
+  assert.deepEqual(restOf({ build: { returned: 0 }, takes }, { ...sum, sound: false }), []);
+  assert.deepEqual(restOf({ build: { returned: 0 }, takes }, sum), rest);
+  assert.deepEqual(restOf({ build: { returned: 2 }, takes }, { ...sum, pieces: 5 }), rest);
 });

@@ -1,4 +1,4 @@
-import type { KitTakeView } from '#api/kits.ts';
+import type { KitTakeView, KitView } from '#api/kits.ts';
 import { readSum } from '#core/quantity/sum.ts';
 
 /** Texts typed, by take; a take that nobody typed at holds what is expected. */
@@ -45,6 +45,20 @@ export function sumOfBacks(backs: readonly Back[]): BackSum {
 
 export const returnsOf = (backs: readonly Back[]): { take: string; quantity: number }[] =>
   backs.flatMap(({ take, pieces }) => (pieces ? [{ take: take.id, quantity: pieces }] : []));
+
+interface KitBack {
+  readonly build: Pick<KitView['build'], 'returned'>;
+  readonly takes: readonly KitTakeView[];
+}
+
+/**
+ * What is said to be used up or lost when the kit is closed: cells from which something should still come. Asked only once something
+ * came back, or where 0 was typed for all: the way to close is no way around taking back what is there.
+ */
+export function restOf({ build, takes }: KitBack, { pieces, sound }: BackSum): { take: string; quantity: number }[] {
+  if (build.returned === 0 && (!sound || pieces > 0)) return [];
+  return takes.flatMap(({ id, expected }) => (expected > 0 ? [{ take: id, quantity: 0 }] : []));
+}
 
 const nameOf = (build: string): string => `bagatelle-leftovers-${build}`;
 
