@@ -2,7 +2,7 @@ import type { DraftColumn, DraftView } from '#api/drafts.ts';
 import { DRAFT } from '#say/en/draft-page.ts';
 import { Fit, type Fits } from '../../ui/fit.tsx';
 import { Select } from '../../ui/select.tsx';
-import { sampleRows } from './draft.ts';
+import { linesOf, sampleRows } from './draft.ts';
 
 const FIT: Readonly<Record<DraftColumn['sure'], Fits>> = {
   sure: 'exact',
@@ -20,7 +20,7 @@ interface ColumnsProps {
 /** The head of the file as it stands, and over each column what it was taken for. */
 export function Columns({ draft, onRole }: ColumnsProps) {
   const lines = sampleRows(draft).map((cells, at) => ({ key: `${at + 1}`, cells }));
-  const others = draft.rows.length - lines.length;
+  const others = linesOf(draft) - lines.length;
   return (
     <section className="stack columns">
       <div className="headed">

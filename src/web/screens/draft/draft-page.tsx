@@ -14,7 +14,7 @@ import { usePageDrop } from '../../ui/page-drop.ts';
 import { PickFile } from '../../ui/pick-file.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
 import { Columns } from './columns.tsx';
-import { afterAnswer, afterOut, asTold, besideRow, fieldToSay, groupOf, nextDoubt, refusalAt } from './draft.ts';
+import { afterAnswer, afterOut, asTold, besideRow, fieldToSay, groupOf, linesOf, nextDoubt, refusalAt } from './draft.ts';
 import { KeptView } from './kept.tsx';
 import { Rows } from './rows.tsx';
 import { Side } from './side.tsx';
@@ -114,13 +114,13 @@ function DraftRead({ draft: kept, told, keep }: ReadProps) {
     e: () => chosen && setSaying({ row: chosen.row, field: fieldToSay(chosen) }),
     Delete: () => chosen && leaveOut(chosen.row, !chosen.out),
   });
-  const doubted = draft.rows.filter((row) => groupOf(row) === 'doubts').length;
+  const doubted = draft.rows.filter((row) => groupOf(row) === 'doubts').length + draft.moreDoubted;
   return (
     <main id="main" className="page draft" aria-busy={told.busy || keep.busy}>
       <div className="split">
         <div>
           <Answer
-            title={sayRead({ ...draft, lines: draft.rows.length, doubted })}
+            title={sayRead({ ...draft, lines: linesOf(draft), doubted })}
             why={sayFile(draft.name, draft.bytes, draft.notes, draft.is)}
           >
             <Button look="main" aria-disabled={stopped || keep.busy} onClick={keepIt}>

@@ -108,9 +108,10 @@ void test('six clear rows are shown at first, then as many as were asked for', (
   assert.deepEqual([shownOf(group, null), shownOf(group, 56), shownOf(group, 900)], [6, 56, 60]);
 });
 
-void test('numbers of the bags to be made leave out what makes none', () => {
-  assert.equal(numbersOf([row(7), row(9), row(12, { out: true })]), '7–9');
-  assert.equal(numbersOf([row(7, { bag: null })]), '');
+void test('numbers of the bags to be made are said from the first to the last', () => {
+  assert.equal(numbersOf({ first: 7, last: 9 }), '7–9');
+  assert.equal(numbersOf({ first: 7, last: 7 }), '7');
+  assert.equal(numbersOf(null), '');
 });
 
 void test('the first lines of the file are put together from their columns', () => {

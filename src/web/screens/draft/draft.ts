@@ -119,10 +119,13 @@ export function sampleRows({ columns }: Pick<DraftView, 'columns'>, most = 6): r
   return Array.from({ length: lines }, (_, at) => columns.map(({ samples }) => samples[at] ?? ''));
 }
 
-/** `212–423`, or single numbers where they do not run on. */
-export function numbersOf(rows: readonly DraftRow[]): string {
-  const numbers = rows.flatMap(({ bag, out, part }) => (bag === null || out || !part ? [] : [bag])).toSorted((a, b) => a - b);
-  const [first, last] = [numbers[0], numbers.at(-1)];
-  if (first === undefined || last === undefined) return '';
+/** `212–423`, or the one number. */
+export function numbersOf(numbers: DraftView['numbers']): string {
+  if (!numbers) return '';
+  const { first, last } = numbers;
   return first === last ? String(first) : `${first}–${last}`;
 }
+
+/** Lines of the file, also those that a long list does not show. */
+export const linesOf = ({ rows, more, moreDoubted }: Pick<DraftView, 'rows' | 'more' | 'moreDoubted'>): number =>
+  rows.length + more + moreDoubted;

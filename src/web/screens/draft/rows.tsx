@@ -1,4 +1,5 @@
 import type { DraftView } from '#api/drafts.ts';
+import { sayMoreLines } from '#say/en/draft-more.ts';
 import { DRAFT, sayGroup, sayShowMore, sayShown } from '#say/en/draft-page.ts';
 import { Button } from '../../ui/button.tsx';
 import type { Answering } from './doubt.tsx';
@@ -22,6 +23,7 @@ interface RowsProps extends Answering {
 /** All lines as they were read, those with doubts first. */
 export function Rows({ draft, show, ...rest }: RowsProps) {
   const list = draft.is === 'list';
+  const more = sayMoreLines(draft.more, draft.moreDoubted);
   return (
     <div className="col lines">
       <table className="ledger fold read">
@@ -44,6 +46,7 @@ export function Rows({ draft, show, ...rest }: RowsProps) {
           <Group key={group.group} {...rest} draft={draft} group={group} shown={shownOf(group, show)} />
         ))}
       </table>
+      {more !== null && <p className="s two">{more}</p>}
     </div>
   );
 }

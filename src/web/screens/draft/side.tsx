@@ -41,7 +41,7 @@ function ListSide({ draft, tell }: SideProps) {
           <dt>{DRAFT.bags}</dt>
           <dd className="sum">{figures(draft.bags)}</dd>
           <dt>{DRAFT.numbers}</dt>
-          <dd>{numbersOf(draft.rows)}</dd>
+          <dd>{numbersOf(draft.numbers)}</dd>
           <dt>{DRAFT.onHand}</dt>
           <dd>{figures(draft.pieces)}</dd>
           <dt>{DRAFT.open}</dt>
