@@ -15,6 +15,8 @@ const act = (bags: readonly number[], more: number, movements = bags.length + mo
   undoneBy: null,
   note: null,
   movements,
+  pieces: movements,
+  for: null,
   bags: [...bags],
   more,
 });
