@@ -34,6 +34,8 @@ export const ActView = z
     undoneBy: z.string().nullable(),
     note: z.string().nullable(),
     movements: z.int(),
+    pieces: z.int().openapi({ description: 'what it changed on hand, all bags together' }),
+    for: z.string().nullable().openapi({ description: 'board or build that it was for' }),
     bags: z.array(z.int()).openapi({ description: 'the first few that it moved' }),
     more: z.int().openapi({ description: 'further bags that it moved' }),
   })

@@ -1,3 +1,4 @@
+import { actNames } from './act-names.ts';
 import type { Tx } from './engine.ts';
 import { grouped } from './rows.ts';
 
@@ -69,6 +70,10 @@ export interface ActEntry {
   readonly undoneBy: string | null;
   readonly note: string | null;
   readonly movements: number;
+  /** what it changed on hand, all bags together */
+  readonly pieces: number;
+  /** board or build that it was for */
+  readonly for: string | null;
   /** numbers of its bags: the first few */
   readonly bags: readonly number[];
   /** further bags that it moved */
@@ -85,13 +90,22 @@ export async function readActs(
   const newest = tx
     .selectFrom('act')
     .leftJoin('act as later', 'later.undoes', 'act.id')
+    .leftJoin('act as earlier', 'earlier.id', 'act.undoes')
     .select(['act.id', 'act.kind', 'act.who', 'act.happened_at', 'act.change', 'act.undoes', 'act.note', 'later.id as undone_by'])
+    .select(['act.memo', 'earlier.memo as earlier_memo'])
     .select((eb) =>
       eb
         .selectFrom('movement')
         .select((of) => of.fn.countAll<number>().as('movements'))
         .whereRef('movement.act', '=', 'act.id')
         .as('movements'),
+    )
+    .select((eb) =>
+      eb
+        .selectFrom('movement')
+        .select((of) => of.fn.sum<number>('movement.delta').as('pieces'))
+        .whereRef('movement.act', '=', 'act.id')
+        .as('pieces'),
     )
     .select((eb) =>
       eb
@@ -108,13 +122,19 @@ export async function readActs(
     tx,
     rows.map((row) => row.id),
   );
-  return rows.map(({ id, happened_at, undone_by, movements, moved, ...row }) => {
+  const names = await actNames(
+    tx,
+    rows.map(({ id, undoes, memo, earlier_memo }) => ({ id: undoes ?? id, memo: earlier_memo ?? memo })),
+  );
+  return rows.map(({ id, happened_at, undone_by, movements, moved, pieces, memo: _memo, earlier_memo: _earlier, ...row }) => {
     const named = (bags.get(id) ?? []).map(({ number }) => number);
     return {
       act: id,
       happenedAt: happened_at,
       undoneBy: undone_by,
       movements: movements ?? 0,
+      pieces: pieces ?? 0,
+      for: names.get(row.undoes ?? id) ?? null,
       bags: named,
       more: (moved ?? 0) - named.length,
       ...row,

@@ -1,4 +1,4 @@
-import { counted } from './ui.ts';
+import { counted, figures } from './ui.ts';
 
 /** What the page of all deeds says. */
 export const HISTORY_PAGE = {
@@ -9,7 +9,6 @@ export const HISTORY_PAGE = {
   columns: { when: 'When', what: 'What', bags: 'Bags', who: 'Who', note: 'For', undo: 'Take back' },
   takeBack: 'Take back',
   takenBack: 'taken back',
-  isUndo: 'took something back',
   older: 'Show older ones',
   reading: 'Reading what was done…',
 } as const;
@@ -18,6 +17,12 @@ export const HISTORY_PAGE = {
 export function sayHistory(shown: number, all: boolean): string {
   return all ? `${counted(shown, 'thing was', 'things were')} done in this lab.` : `The last ${shown} things that were done.`;
 }
+
+/** `taken back: counted` */
+export const sayUndoOf = (deed: string): string => `taken back: ${deed}`;
+
+/** `−3` on hand, with its sign */
+export const sayChanged = (pieces: number): string => (pieces > 0 ? `+${figures(pieces)}` : figures(pieces));
 
 export function sayMoreBags(more: number): string {
   return `and ${more} more`;

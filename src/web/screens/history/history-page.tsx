@@ -1,5 +1,5 @@
 import { useNavigate, useSearch } from '@tanstack/react-router';
-import { HISTORY_PAGE, sayHistory, sayMoreBags, sayTookBack } from '#say/en/history-page.ts';
+import { HISTORY_PAGE, sayChanged, sayHistory, sayMoreBags, sayTookBack, sayUndoOf } from '#say/en/history-page.ts';
 import { sayMoment } from '#say/en/when.ts';
 import { wholeWord } from '../../address.ts';
 import { useAct } from '../../lab/act.ts';
@@ -102,8 +102,8 @@ function DeedRow({ deed, now, busy, onUndo }: DeedRowProps) {
         <time dateTime={act.happenedAt}>{sayMoment(act.happenedAt, now)}</time>
       </td>
       <td className="main" data-as="main">
-        {name}
-        {state === 'undo' && <span className="why"> {HISTORY_PAGE.isUndo}</span>}
+        {state === 'undo' ? sayUndoOf(name) : name}
+        {act.pieces !== 0 && <span className="why"> {sayChanged(act.pieces)}</span>}
       </td>
       <td data-as="sub">
         <span className="line">
@@ -114,7 +114,7 @@ function DeedRow({ deed, now, busy, onUndo }: DeedRowProps) {
         </span>
       </td>
       <td className="two said" data-as="sub">
-        {act.note}
+        {[act.for, act.note].filter(Boolean).join(', ')}
       </td>
       <td className="two" data-as="sub">
         {act.who}
