@@ -1,9 +1,11 @@
 import type { OpenLab } from './lab.ts';
 
-/** A page in one of its states; `ready` is a word that stands on it when it is drawn. */
+/** A page in one of its states. */
 export interface State {
   readonly name: string;
   readonly path: string;
+  /** the refusal of the lab that this state is about, as the browser itself reports it */
+  readonly refused?: RegExp;
 }
 
 interface Build {
@@ -20,8 +22,11 @@ export async function statesOf(lab: OpenLab): Promise<State[]> {
   const board = encodeURIComponent(boards[0]?.name ?? '');
   const reserved = bags.find((bag) => bag.reserved > 0) ?? bags[0];
   const exhausted = bags.find((bag) => bag.onHand === 0) ?? bags[0];
-  const build = (...wanted: readonly string[]): string =>
-    builds.find(({ state }) => wanted.includes(state))?.id ?? builds[0]?.id ?? '';
+  const build = (...wanted: readonly string[]): string => {
+    const found = builds.find(({ state }) => wanted.includes(state));
+    if (!found) throw new Error(`the lab has no kit that is ${wanted.join(' or ')}`);
+    return found.id;
+  };
   const open = build('picking', 'reserved');
   const built = build('built');
   return [
@@ -31,7 +36,7 @@ export async function statesOf(lab: OpenLab): Promise<State[]> {
     { name: 'find, a bag', path: `?words=100n&bag=${reserved?.bag}` },
     { name: 'find, an exhausted bag', path: `?bag=${exhausted?.bag}` },
     { name: 'find, picking from a bag', path: `?bag=${reserved?.bag}&act=pick` },
-    { name: 'find, no such bag', path: '?bag=99999' },
+    { name: 'find, no such bag', path: '?bag=99999', refused: /status of 404/ },
     { name: 'begin', path: 'begin' },
     { name: 'receive', path: 'receive?box=A' },
     { name: 'a list as it is read', path: `drafts/${await draftOf(lab, 'list', LIST)}` },
@@ -39,7 +44,7 @@ export async function statesOf(lab: OpenLab): Promise<State[]> {
     { name: 'boards', path: 'boards' },
     { name: 'a board', path: `boards/${board}?boards=40` },
     { name: 'a line of a board', path: `boards/${board}?boards=3&row=2` },
-    { name: 'no such board', path: 'boards/no-such-board' },
+    { name: 'no such board', path: 'boards/no-such-board', refused: /status of 404/ },
     { name: 'kits', path: 'kits' },
     { name: 'a kit', path: `kits/${open}` },
     { name: 'a kit at the boxes', path: `kits/${open}/pick` },
@@ -50,9 +55,9 @@ export async function statesOf(lab: OpenLab): Promise<State[]> {
     { name: 'a box', path: 'boxes?box=A' },
     { name: 'what was done', path: 'history' },
     { name: 'devices', path: 'devices' },
-    { name: 'pairing', path: 'pair?code=NOTACODE' },
+    { name: 'pairing', path: 'pair?code=NOTACODE', refused: /status of (?:401|404|409|422)/ },
     { name: 'keys', path: 'keys' },
-    { name: 'no such page', path: 'nowhere' },
+    { name: 'no such page', path: 'nowhere', refused: /status of 404/ },
   ];
 }
 
