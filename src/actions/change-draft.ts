@@ -2,6 +2,7 @@ import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import type { Lab } from '#db/database.ts';
 import { readDraft, updateDraft, type ToldDraft } from '#db/drafts.ts';
 import type { Clock } from './action.ts';
+import { lostDraft } from './lost-draft.ts';
 import type { OpenDraft } from './make-draft.ts';
 import { readDraftFile, type DraftReading } from './read-draft.ts';
 
@@ -24,7 +25,7 @@ const MOST_TRIES = 5;
 export async function changeDraft(lab: Lab, clock: Clock, id: string, word: DraftWord): Promise<Outcome<OpenDraft>> {
   for (let tries = 0; tries < MOST_TRIES; tries++) {
     const draft = await lab.read((tx) => readDraft(tx, id));
-    if (!draft) return refuse('no-such-draft', { draft: id });
+    if (!draft) return lab.read((tx) => lostDraft(tx, id));
     const told = toldAfter(draft.told, word);
     const read = await readDraftFile({ ...draft, told });
     if (!read.ok) return read;

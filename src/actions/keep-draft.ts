@@ -1,10 +1,11 @@
 import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import type { Lab } from '#db/database.ts';
-import { deleteDraft, draftVersion, readDraft, type Draft } from '#db/drafts.ts';
+import { deleteDraft, draftVersion, noteKept, readDraft, type Draft } from '#db/drafts.ts';
 import { action, type Action, type Clock, type Who } from './action.ts';
 import { draftBoard } from './draft-board.ts';
 import { importList } from './import-list.ts';
 import type { ActInput, ImportInput, ImportResult, SaveBoardInput, SaveBoardResult } from './inputs.ts';
+import { lostDraft } from './lost-draft.ts';
 import { perform, repeatOf } from './perform.ts';
 import { readDraftFile, type DraftReading } from './read-draft.ts';
 import { saveBoard } from './save-board.ts';
@@ -31,7 +32,7 @@ export async function keepDraft(
   const before = await repeatOf<KeptDraft>(lab, 'keepDraft', input);
   if (!before.ok) return before;
   if (before.value) return done(before.value);
-  if (!draft) return refuse('no-such-draft', { draft: input.draft });
+  if (!draft) return lab.read((tx) => lostDraft(tx, input.draft));
   if (saw !== undefined && saw !== draft.version) return refuse('draft-changed', { draft: draft.name });
   const read = await readDraftFile(draft);
   if (!read.ok) return read;
@@ -44,11 +45,12 @@ function keeping(draft: Draft, { kept }: DraftReading): Action<KeepDraftInput, K
     'keepDraft',
     async (tx, clock, who, input) => {
       const version = await draftVersion(tx, draft.id);
-      if (version === null) return refuse('no-such-draft', { draft: draft.id });
+      if (version === null) return lostDraft(tx, draft.id);
       if (version !== draft.version) return refuse('draft-changed', { draft: draft.name });
       const { id, note } = input;
       const asked: ActInput = { id, ...(note !== undefined && { note }) };
       await deleteDraft(tx, draft.id);
+      await noteKept(tx, draft.id, id, clock.now());
       if (draft.is === 'list') {
         const { box } = draft.told;
         const list: ImportInput = { ...asked, rows: kept, source: draft.name, ...(box !== null && { box }) };

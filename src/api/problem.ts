@@ -32,6 +32,7 @@ export const STATUS = {
   'no-such-act': 404,
   'no-such-box': 404,
   'no-such-draft': 404,
+  'draft-kept': 410,
   'draft-changed': 409,
   'box-left-out': 409,
   'box-twice': 422,

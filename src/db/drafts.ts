@@ -96,3 +96,15 @@ export async function deleteDraft(tx: Tx, id: string): Promise<boolean> {
 export async function dropDraftsBefore(tx: Tx, instant: string): Promise<void> {
   await tx.deleteFrom('draft').where('touched_at', '<', instant).execute();
 }
+
+/** Notes that an act made a draft real, for a page that did not hear the answer. */
+export async function noteKept(tx: Tx, draft: string, act: string, at: string): Promise<void> {
+  await tx.deleteFrom('kept_draft').where('draft', '=', draft).execute(); // the same file under the same id, brought again
+  await tx.insertInto('kept_draft').values({ draft, act, kept_at: at }).execute();
+}
+
+/** The act by which a draft was kept, and when; null where it was not. */
+export async function findKept(tx: Tx, draft: string): Promise<{ readonly act: string; readonly at: string } | null> {
+  const row = await tx.selectFrom('kept_draft').select(['act', 'kept_at as at']).where('draft', '=', draft).executeTakeFirst();
+  return row ?? null;
+}

@@ -87,7 +87,7 @@ export function draftingSuite(store: Store): void {
     );
     assert.deepEqual(await lab.read(readDrafts), []);
     await refusedBy(keepDraft(lab, CLOCK, WHO, { ...input, draft: 'another' }), 'id-reused');
-    await refusedBy(keepDraft(lab, CLOCK, WHO, { ...input, id: randomUUID() }), 'no-such-draft');
+    await refusedBy(keepDraft(lab, CLOCK, WHO, { ...input, id: randomUUID() }), 'draft-kept');
     await did(act(lab, undo, { act: input.id }));
     assert.deepEqual((await lab.read(readStock)).bags, []);
     assert.deepEqual(await lab.read(checkLab), []);

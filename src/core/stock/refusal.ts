@@ -5,7 +5,8 @@ export type RefusalCode =
   | 'no-such-board' // {board}
   | 'no-such-act' // {act}
   | 'no-such-box' // {box}
-  | 'no-such-draft' // {draft}: it was kept or thrown away, or is too old
+  | 'no-such-draft' // {draft}: it was thrown away, or is too old
+  | 'draft-kept' // {draft, act, at, became: bags, bags, pieces, first, last} or {…, became: board, board, revision, lines}; undoneBy
   | 'draft-changed' // {draft}: something was said of it meanwhile
   | 'box-left-out' // {box}: boxes are put into an order, all of them at once
   | 'box-twice' // {box}

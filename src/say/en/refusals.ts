@@ -157,12 +157,20 @@ function cellLines(a: Args): string {
     .join('\n');
 }
 
+/** What a kept file became: `3 bags, 12 to 14`. */
+function becameWords(a: Args): string {
+  if (a['became'] === 'board') return `board '${a['board']}', revision ${a['revision']}`;
+  return `${count(a['bags'], 'bag')}, ${a['first'] === a['last'] ? `number ${a['first']}` : `${a['first']} to ${a['last']}`}`;
+}
+
 const SENTENCES = {
   'no-such-bag': (a) => `There is no bag ${a['bag']}.`,
   'no-such-build': (a) => `There is no build '${a['build']}'.`,
   'no-such-board': (a) => `There is no board '${a['board']}' (or not in that revision).`,
   'no-such-act': (a) => `There is no act ${a['act']}.`,
   'no-such-box': (a) => `There is no box '${a['box']}'.`,
+  'draft-kept': (a) =>
+    `This file was kept already: ${becameWords(a)}.${a['undoneBy'] === undefined ? ' Nothing more is to do.' : ' That was taken back since. Bring the file again.'}`,
   'no-such-draft': () =>
     'This file is not being read any more: it was kept or thrown away, or nobody touched it for 30 days. Bring it again.',
   'draft-changed': (a) =>

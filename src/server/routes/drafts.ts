@@ -3,6 +3,7 @@ import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
 import { changeDraft } from '#actions/change-draft.ts';
 import { dropDraft } from '#actions/drop-draft.ts';
 import { keepDraft } from '#actions/keep-draft.ts';
+import { lostDraft } from '#actions/lost-draft.ts';
 import { makeDraft, type OpenDraft } from '#actions/make-draft.ts';
 import { readDraftFile } from '#actions/read-draft.ts';
 import { showDraft } from '#actions/show-draft.ts';
@@ -16,7 +17,7 @@ import { doneOf } from '../answer-act.ts';
 import { apiApp } from '../api-app.ts';
 import { draftView } from '../draft-view.ts';
 import { json } from '../json.ts';
-import { problem, refusal } from '../problem.ts';
+import { refusal } from '../problem.ts';
 import { whoOf, type Served } from '../served.ts';
 
 const draft = z.object({ draft: z.string().max(100) });
@@ -90,7 +91,7 @@ export function draftRoutes({ lab, clock }: Served): OpenAPIHono {
   app.openapi(getDraft, async (c) => {
     const { draft: id } = c.req.valid('param');
     const found = await lab.read((tx) => readDraft(tx, id));
-    if (!found) return problem(c, 'no-such-draft', { draft: id });
+    if (!found) return refusal(c, (await lab.read((tx) => lostDraft(tx, id))).refusal);
     const read = await readDraftFile(found);
     return read.ok ? c.json(await view({ draft: found, reading: read.value }), 200) : refusal(c, read.refusal);
   });
@@ -111,8 +112,8 @@ export function draftRoutes({ lab, clock }: Served): OpenAPIHono {
       const { board, revision, lines } = kept;
       return c.json({ ...doneOf(c, kept), board, revision, lines }, status);
     }
-    const { bags, parts, pieces, first, last, skipped } = kept;
-    return c.json({ ...doneOf(c, kept), bags, parts, pieces, first, last, skipped: [...skipped] }, status);
+    const { bags, parts, pieces, first, last, skipped, made = [] } = kept;
+    return c.json({ ...doneOf(c, kept), bags, parts, pieces, first, last, skipped: [...skipped], made: [...made] }, status);
   });
   return app;
 }
