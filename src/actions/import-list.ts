@@ -8,10 +8,11 @@ import type { Tx } from '#db/database.ts';
 import { postMovements, type NewMovement } from '#db/ledger.ts';
 import { insertLots, type NewLot } from '#db/lots.ts';
 import { ensureParts } from '#db/parts.ts';
+import { sayPart } from '#say/en/said.ts';
 import { action, type Action } from './action.ts';
 import { begin } from './begin.ts';
 import { MOST, quantityTrouble } from './checks.ts';
-import type { ImportInput, ImportResult } from './inputs.ts';
+import type { ImportInput, ImportResult, MadeBag } from './inputs.ts';
 import { partOfRow } from './part-key.ts';
 import { clashOf, planImport, type ImportPlan, type PlannedBag } from './plan-import.ts';
 
@@ -86,10 +87,26 @@ export const importList: Action<ImportInput, ImportResult> = action(
       last: numbers.reduce((most, number) => Math.max(most, number), 0),
       toCount: plan.bags.filter((bag) => bag.toCount).map((bag) => bag.number),
       skipped: plan.skipped,
+      made: madeOf(plan.bags),
     });
   },
   ({ rows }) => rows.forEach(partOfRow),
 );
+
+/** bags that are named at once */
+const MOST_MADE = 200;
+
+function madeOf(bags: readonly PlannedBag[]): MadeBag[] {
+  const rank = ({ row, stated }: PlannedBag): number => (row.doubts.length > 0 ? 0 : stated ? 2 : 1);
+  return bags
+    .toSorted((a, b) => rank(a) - rank(b) || a.number - b.number)
+    .slice(0, MOST_MADE)
+    .map(({ row, number, text, box, place, stated }) => {
+      const { name, rest } = sayPart(row.part);
+      const said = [name, rest].filter(Boolean).join(', ') || text;
+      return { row: row.row, bag: number, name: said, box, place, numbered: !stated, doubts: row.doubts.length };
+    });
+}
 
 function newBag(bag: PlannedBag, parts: ReadonlyMap<string, string>): NewBag {
   const part = parts.get(bag.key);

@@ -77,6 +77,20 @@ export interface ImportResult extends Done {
   readonly toCount: readonly number[];
   /** rows that became no bag, since they are not a part */
   readonly skipped: readonly number[];
+  /** what to write on which bag: those with doubts first, at most so many; left out by acts of old */
+  readonly made?: readonly MadeBag[];
+}
+
+/** A bag that a list made, and what is to be written on it. */
+export interface MadeBag {
+  readonly row: number;
+  readonly bag: number;
+  readonly name: string;
+  readonly box: string | null;
+  readonly place: string | null;
+  /** the list gave no number: it is to be written on the bag */
+  readonly numbered: boolean;
+  readonly doubts: number;
 }
 
 export interface PickInput extends ActInput {

@@ -20,6 +20,8 @@ export interface ImportPlan {
 export interface PlannedBag {
   readonly row: ReadRow;
   readonly number: number;
+  /** the list gives that number itself */
+  readonly stated: boolean;
   readonly quantity: number;
   /** 0 where the list gives an estimate */
   readonly sure: number;
@@ -47,6 +49,7 @@ export function planImport(rows: readonly ReadRow[], taken: ReadonlySet<number>,
     return {
       row,
       number: stands ?? next++,
+      stated: stands !== undefined,
       box: row.box?.trim() || box,
       place,
       text: textOf(row),

@@ -86,6 +86,19 @@ export const ImportPreview = z
   })
   .openapi('ImportPreview');
 
+export const MadeBag = z
+  .object({
+    row: z.int(),
+    bag: z.int(),
+    name: z.string().openapi({ description: 'what it is' }),
+    box: z.string().nullable(),
+    place: z.string().nullable(),
+    numbered: z.boolean().openapi({ description: 'the list gave no number: this one is to be written on the bag' }),
+    doubts: z.int(),
+  })
+  .openapi('MadeBag');
+export type MadeBag = z.infer<typeof MadeBag>;
+
 export const Imported = z
   .object({
     ...done,
@@ -95,6 +108,7 @@ export const Imported = z
     first: z.int().nullable(),
     last: z.int().nullable(),
     skipped: z.array(z.int()),
+    made: z.array(MadeBag).openapi({ description: 'what to write on which bag: those with doubts first, at most 200' }),
   })
   .openapi('Imported');
 export type Imported = z.infer<typeof Imported>;

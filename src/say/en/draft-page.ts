@@ -65,6 +65,13 @@ export const DRAFT = {
   keys: { row: 'line', next: 'next doubt', say: 'say what it is', out: 'leave the line out, or take it in', keep: 'keep' },
   takeBack: 'Take it back',
   find: 'Find a part',
+  openTitle: 'Read, and not kept yet',
+  openDrop: 'Throw away',
+  openDropNamed: (name: string) => `Throw away “${name}”`,
+  madeTitle: 'What to write on which bag',
+  madeBag: 'Bag',
+  madeWhat: 'What it is',
+  madeWhy: 'To look at',
   boxes: 'Look at the boxes',
   keptWhy: 'Doubts that stayed open stand with their bags. The latest act can be taken back while nothing else touched its bags.',
   takenBack: (bags: number) => `${counted(bags, 'bag is', 'bags are')} taken back.`,
@@ -185,4 +192,28 @@ export function sayMade(made: {
   const { bags, pieces, first, last } = made;
   const numbers = first === null || last === null ? '' : first === last ? `, number ${first}` : `, ${first} to ${last}`;
   return `${counted(bags, 'bag was', 'bags were')} made${numbers}, with ${counted(pieces, 'piece', 'pieces')}.`;
+}
+
+/** A file that waits to be kept: `21 lines, brought Tue 24 Nov 18:20`. */
+export function sayOpenDraft(rows: number, when: string): string {
+  return `${counted(rows, 'line', 'lines')}, brought ${when}`;
+}
+
+/** What is to know of a bag that was made: `line 4 had no number`, `2 doubts`; empty where nothing is. */
+export function sayMadeBag({
+  row,
+  numbered,
+  doubts,
+}: {
+  readonly row: number;
+  readonly numbered: boolean;
+  readonly doubts: number;
+}): string {
+  return [doubts > 0 ? counted(doubts, 'doubt', 'doubts') : '', numbered ? `line ${row} had no number` : '']
+    .filter(Boolean)
+    .join(', ');
+}
+
+export function sayMoreMade(more: number): string {
+  return `and ${counted(more, 'more bag', 'more bags')}, all of them under Boxes`;
 }

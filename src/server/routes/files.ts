@@ -84,8 +84,8 @@ export function fileRoutes({ lab, stock, clock }: Served): OpenAPIHono {
       return problem(c, 'wire-field', { field: 'id', expected: 'a UUID of yours, by which a repeat is known' });
     const outcome = await perform(lab, importList, clock, whoOf(c), { id, source: name, ...what });
     if (!outcome.ok) return refusal(c, outcome.refusal);
-    const { bags, parts, pieces, first, last, skipped, repeat } = outcome.value;
-    const imported = { ...doneOf(c, outcome.value), bags, parts, pieces, first, last, skipped: [...skipped] };
+    const { bags, parts, pieces, first, last, skipped, made = [], repeat } = outcome.value;
+    const imported = { ...doneOf(c, outcome.value), bags, parts, pieces, first, last, skipped: [...skipped], made: [...made] };
     return repeat ? c.json(imported, 200) : c.json(imported, 201);
   });
   app.openapi(postMatch, async (c) => {

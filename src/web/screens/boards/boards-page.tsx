@@ -8,6 +8,7 @@ import { Note } from '../../ui/note.tsx';
 import { useNow } from '../../ui/now.ts';
 import { usePageDrop } from '../../ui/page-drop.ts';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
+import { OpenDrafts } from '../draft/open-drafts.tsx';
 import { BoardDrawer } from './board-drawer.tsx';
 import { BoardTable } from './board-rows.tsx';
 import { canBuild, entriesOf, nextName, type BoardEntry } from './boards.ts';
@@ -63,6 +64,7 @@ function Boards({ entries, bringing, over, title, why }: BoardsProps) {
           <BringBom bringing={bringing} over={over} />
         </Answer>
         <BringTrouble bringing={bringing} />
+        <OpenDrafts is="bom" />
         {chosen ? (
           <>
             <div className="col">

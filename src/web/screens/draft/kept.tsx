@@ -10,6 +10,7 @@ import { useBring } from '../../lab/bring.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { Button } from '../../ui/button.tsx';
 import { Note } from '../../ui/note.tsx';
+import { MadeBags } from './made-bags.tsx';
 import { PickFile } from '../../ui/pick-file.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
 
@@ -50,6 +51,7 @@ export function KeptView({ made }: KeptProps) {
       </Answer>
       <TroubleNote trouble={undo.trouble} again={() => void undo.again()} />
       <Warnings warnings={made.warnings} />
+      <MadeBags made={made} />
     </main>
   );
 }

@@ -10,6 +10,7 @@ import { DropFile } from '../../ui/drop-file.tsx';
 import { Note } from '../../ui/note.tsx';
 import { usePageDrop } from '../../ui/page-drop.ts';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
+import { OpenDrafts } from '../draft/open-drafts.tsx';
 import { AheadView } from './ahead.tsx';
 import { nextFree } from './receive.ts';
 import { TakeForm } from './take-form.tsx';
@@ -100,6 +101,7 @@ export function ReceivePage() {
               onFile={bring.bring}
               busy={bring.reading !== null}
             />
+            <OpenDrafts is="list" />
           </section>
         </aside>
       </div>
