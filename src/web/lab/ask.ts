@@ -31,10 +31,16 @@ interface Sent {
 }
 
 const CHANGE = 'bagatelle-change';
+const LAB = 'bagatelle-lab';
+
+/** The lab that this page shows; an act that was typed for it is refused by another one in its place. */
+let shown: string | null = null;
 
 /** Asks the lab's API; what comes back has the shape that `src/api` gives for the address. Throws `Unanswered`. */
 export async function ask<Answer>(address: string, sent: Sent = {}): Promise<Answer> {
   const answer = await fetched(address, sent);
+  // the first answer says which lab this page is of; only what makes another lab of it may change that
+  if (shown === null || (sent.method === 'POST' && address.startsWith('/api/lab/'))) shown = answer.headers.get(LAB) ?? shown;
   const body = await readBody(answer, sent.signal);
   if (!answer.ok) {
     if (isProblem(body)) {
@@ -64,6 +70,7 @@ async function fetched(address: string, { method = 'GET', body, signal }: Sent):
   const headers: Record<string, string> = { 'bagatelle-at-least': String(Math.max(0, changes.known())) };
   const who = myName();
   if (who) headers['bagatelle-who'] = encodeURIComponent(who);
+  if (method !== 'GET' && shown !== null) headers[LAB] = shown;
   if (method !== 'GET') headers['content-type'] = file ? 'application/octet-stream' : 'application/json';
   const payload = body === undefined ? (method === 'POST' ? '{}' : null) : file ? body : JSON.stringify(body);
   try {
