@@ -4,6 +4,7 @@ import { BOARD_PAGE, sayCanBuild, sayReading, sayReckoning } from '#say/en/board
 import { useBoardLines, useLine } from '../../lab/answers.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { useKeys } from '../../ui/keys.ts';
+import { Named } from '../../ui/named.tsx';
 import { useNarrow } from '../../ui/narrow.ts';
 import { Note } from '../../ui/note.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
@@ -35,7 +36,7 @@ export function BoardPage() {
       {view ? (
         <Board key={place.board} place={place} view={view} asking={asked.asking} />
       ) : (
-        <Answer title={trouble ? place.board : sayReading(place.board)} />
+        <Answer title={<Named says={trouble ? place.board : sayReading(place.board)} name={place.board} />} />
       )}
       <TroubleNote trouble={trouble} />
     </main>
@@ -67,7 +68,7 @@ function Board({ place, view, asking }: BoardProps) {
   return (
     <div className="split">
       <div inert={over}>
-        <Answer title={title} why={<BoardWhy view={view} id={waits} />}>
+        <Answer title={<Named says={title} name={board} />} why={<BoardWhy view={view} id={waits} />}>
           <PlanKit
             planning={planning}
             boards={boards}

@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import { BOARD_PAGE } from '#say/en/board-page.ts';
 import { Answer } from '../../ui/answer.tsx';
+import { Named } from '../../ui/named.tsx';
 import { useBoards } from '../../lab/answers.ts';
 import type { BoardPlace } from './place.ts';
 
@@ -10,7 +11,7 @@ export function NoBoard({ place: { board, revision } }: { readonly place: BoardP
   if (known && revision !== undefined)
     return (
       <main id="main" className="page board">
-        <Answer title={BOARD_PAGE.noRevision(board, revision)}>
+        <Answer title={<Named says={BOARD_PAGE.noRevision(board, revision)} name={board} />}>
           <Link className="btn main" to="/boards/$board" params={{ board }}>
             {BOARD_PAGE.newest}
           </Link>
@@ -19,7 +20,7 @@ export function NoBoard({ place: { board, revision } }: { readonly place: BoardP
     );
   return (
     <main id="main" className="page board">
-      <Answer title={BOARD_PAGE.noBoard(board)} why={BOARD_PAGE.noBoardWhy}>
+      <Answer title={<Named says={BOARD_PAGE.noBoard(board)} name={board} />} why={BOARD_PAGE.noBoardWhy}>
         <Link className="btn main" to="/boards">
           {BOARD_PAGE.toBoards}
         </Link>

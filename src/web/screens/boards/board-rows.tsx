@@ -107,7 +107,7 @@ function BoardLink({ name, on }: { readonly name: string; readonly on: boolean }
   }, [on]);
   return (
     <Link ref={link} to="/boards/$board" params={{ board: name }}>
-      {name}
+      <bdi>{name}</bdi>
     </Link>
   );
 }

@@ -9,6 +9,7 @@ import { useBring } from '../../lab/bring.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { Button } from '../../ui/button.tsx';
 import { useKeys } from '../../ui/keys.ts';
+import { Named } from '../../ui/named.tsx';
 import { Note } from '../../ui/note.tsx';
 import { usePageDrop } from '../../ui/page-drop.ts';
 import { PickFile } from '../../ui/pick-file.tsx';
@@ -36,7 +37,7 @@ function Draft({ draft }: { readonly draft: string }) {
   if (keep.done)
     return (
       <main id="main" className="page draft">
-        <Answer title={sayKeptBoard(keep.done.board, keep.done.revision)} />
+        <Answer title={<Named says={sayKeptBoard(keep.done.board, keep.done.revision)} name={keep.done.board} />} />
       </main>
     );
   // a draft that is kept is gone; what was read of it before is not shown as if it were there
@@ -120,8 +121,8 @@ function DraftRead({ draft: kept, told, keep }: ReadProps) {
       <div className="split">
         <div>
           <Answer
-            title={sayRead({ ...draft, lines: linesOf(draft), doubted })}
-            why={sayFile(draft.name, draft.bytes, draft.notes, draft.is)}
+            title={<Named says={sayRead({ ...draft, lines: linesOf(draft), doubted })} name={draft.name} />}
+            why={<Named says={sayFile(draft.name, draft.bytes, draft.notes, draft.is)} name={draft.name} />}
           >
             <Button look="main" aria-disabled={stopped || keep.busy} onClick={keepIt}>
               {sayKeep(draft.is, draft.bags, draft.board, draft.revision)}

@@ -6,6 +6,7 @@ import { useBoxes, useKit } from '../../lab/answers.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { Icon } from '../../ui/icon.tsx';
 import { Rail } from '../../ui/rail.tsx';
+import { Named } from '../../ui/named.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
 import { canPick } from '../kit/kit.ts';
 import { isOpen } from '../kit/walk.ts';
@@ -38,7 +39,9 @@ function PhoneBody({ kit }: { readonly kit: KitView }) {
   return (
     <main id="main" className="page onehand" aria-busy={phone.acts.busy}>
       <div className="topline">
-        <h1>{PHONE.title(build.name, build.boards)}</h1>
+        <h1>
+          <Named says={PHONE.title(build.name, build.boards)} name={build.name} />
+        </h1>
         <Link to="/kits/$build" params={{ build: build.id }} className="btn" aria-label={PHONE.close}>
           <Icon sign="close" />
         </Link>

@@ -109,7 +109,7 @@ function KitRow({ build, on, now }: { readonly build: BuildView; readonly on: bo
     <tr className={[on && 'on', closed && 'off'].filter(Boolean).join(' ') || undefined}>
       <td className="main named" data-as="main">
         <Link to="/kits/$build" params={{ build: build.id }} id={`kit-${build.id}`}>
-          {build.name}
+          <bdi>{build.name}</bdi>
         </Link>
       </td>
       <td className="named" data-as="sub">

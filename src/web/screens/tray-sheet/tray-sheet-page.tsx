@@ -1,4 +1,5 @@
 import { Link, useParams } from '@tanstack/react-router';
+import type { ReactNode } from 'react';
 import type { KitTakeView } from '#api/kits.ts';
 import { writeRefs } from '#core/bom/write-refs.ts';
 import { KITS_PAGE, saySheetTitle, sayTrayOf } from '#say/en/kits-page.ts';
@@ -8,6 +9,7 @@ import { figures } from '#say/en/ui.ts';
 import { useKit } from '../../lab/answers.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { Button } from '../../ui/button.tsx';
+import { Named } from '../../ui/named.tsx';
 import { Ring } from '../../ui/ring.tsx';
 import { Tag } from '../../ui/tag.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
@@ -23,7 +25,10 @@ export function TraySheetPage() {
   return (
     <main id="main" className="page sheet">
       <div className="noprint">
-        <Answer title={waiting || !kit ? KITS_PAGE.sheet : saySheetTitle(kit.name, kit.boards)} why={KITS_PAGE.sheetWhy}>
+        <Answer
+          title={waiting || !kit ? KITS_PAGE.sheet : <Named says={saySheetTitle(kit.name, kit.boards)} name={kit.name} />}
+          why={KITS_PAGE.sheetWhy}
+        >
           <Button look="main" onClick={() => print()} disabled={!value || value.takes.length === 0}>
             {KITS_PAGE.print}
           </Button>
@@ -34,12 +39,14 @@ export function TraySheetPage() {
         <TroubleNote trouble={trouble} />
       </div>
       {kit && value.takes.length === 0 && <Answer title={KITS_PAGE.nothing} why={KITS_PAGE.nothingWhy} />}
-      {kit && value.takes.length > 0 && <Sheets title={saySheetTitle(kit.name, kit.boards)} takes={value.takes} />}
+      {kit && value.takes.length > 0 && (
+        <Sheets title={<Named says={saySheetTitle(kit.name, kit.boards)} name={kit.name} />} takes={value.takes} />
+      )}
     </main>
   );
 }
 
-function Sheets({ title, takes }: { readonly title: string; readonly takes: readonly KitTakeView[] }) {
+function Sheets({ title, takes }: { readonly title: ReactNode; readonly takes: readonly KitTakeView[] }) {
   const trays = traysOf(takes, null);
   return (
     <div className="scroll">
@@ -64,7 +71,7 @@ function Sheets({ title, takes }: { readonly title: string; readonly takes: read
   );
 }
 
-function SheetHead({ title, part }: { readonly title: string; readonly part: string }) {
+function SheetHead({ title, part }: { readonly title: ReactNode; readonly part: string }) {
   return (
     <header className="papertop">
       <div>
