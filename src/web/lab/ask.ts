@@ -49,8 +49,8 @@ export async function ask<Answer>(address: string, sent: Sent = {}): Promise<Ans
     }
     throw new Unanswered({ kind: 'away' });
   }
-  // what an act answers must be known to the questions that follow it
-  if (sent.method && sent.method !== 'GET') changes.note(Number(answer.headers.get(CHANGE)));
+  // an act must be known to the questions that follow it, and a change after the first answer must be seen as one
+  changes.note(Number(answer.headers.get(CHANGE) ?? Number.NaN));
   return body as Answer; // as: the shape is the API's contract, which the server's compiler holds
 }
 
