@@ -37,4 +37,5 @@ export const saySum = ({ pieces, bags }: Sum): string =>
   `${counted(pieces, 'piece', 'pieces')} into ${counted(bags, 'bag', 'bags')}`;
 
 export const sayTakeBack = (pieces: number): string => `Take ${figures(pieces)} back`;
-export const sayExpected = (expected: number): string => `${counted(expected, 'piece', 'pieces')} should be left over.`;
+export const sayExpected = (expected: number): string =>
+  expected === 0 ? '' : `${counted(expected, 'piece', 'pieces')} should be left over.`;

@@ -34,11 +34,11 @@ interface Meaning {
   readonly says: string;
   readonly undone: boolean;
   readonly picks: readonly StopPick[];
-  readonly then: Onward | null;
+  readonly onward: Onward | null;
 }
 
 export interface KitActs {
-  readonly pick: (says: string, picks: readonly StopPick[], then: Onward) => Promise<boolean>;
+  readonly pick: (says: string, picks: readonly StopPick[], onward: Onward) => Promise<boolean>;
   /** the pick that was just refused, from the hand */
   readonly inHand: () => Promise<boolean>;
   readonly reserve: (says: string, anyway: boolean) => Promise<boolean>;
@@ -70,17 +70,17 @@ export function useKitActs(build: string): KitActs {
   const [latest, setLatest] = useState<LatestAct | null>(null);
   const [mine, setMine] = useState<ReadonlySet<string>>(new Set());
   const [settling, setSettling] = useState(false);
-  const meaning = useRef<Meaning>({ says: '', undone: false, picks: [], then: null });
+  const meaning = useRef<Meaning>({ says: '', undone: false, picks: [], onward: null });
   const settle = async (doing: Promise<Answer | null>): Promise<boolean> => {
     setSettling(true);
     try {
       const answer = await doing;
       await queries.invalidateQueries({ queryKey: ['lab', path] }, { cancelRefetch: false });
       if (!answer) return false;
-      const { says, undone, then } = meaning.current;
+      const { says, undone, onward } = meaning.current;
       setMine((known) => new Set([...known, answer.id]));
       setLatest({ act: answer.id, says, warnings: answer.warnings, undone });
-      await then?.();
+      await onward?.();
       return true;
     } finally {
       setSettling(false);
@@ -89,14 +89,14 @@ export function useKitActs(build: string): KitActs {
   const book = (what: { readonly says: string } & Partial<Meaning>, run: () => Promise<Answer | null>): Promise<boolean> => {
     if (settling) return Promise.resolve(false);
     for (const act of acts) act.forget();
-    meaning.current = { undone: false, picks: [], then: null, ...what };
+    meaning.current = { undone: false, picks: [], onward: null, ...what };
     return settle(run());
   };
   return {
-    pick: (says, wanted, then) => book({ says, picks: wanted, then }, () => picks.run({ picks: wanted })),
+    pick: (says, wanted, onward) => book({ says, picks: wanted, onward }, () => picks.run({ picks: wanted })),
     inHand: () => {
-      const { says, picks: wanted, then } = meaning.current;
-      return book({ says, picks: wanted, then }, () => picks.run({ picks: wanted, inHand: true }));
+      const { says, picks: wanted, onward } = meaning.current;
+      return book({ says, picks: wanted, onward }, () => picks.run({ picks: wanted, inHand: true }));
     },
     reserve: (says, anyway) => book({ says }, () => reserve.run(anyway ? { anyway } : {})),
     finish: (says, made) => book({ says: says(made) }, () => finish.run({ made })),
