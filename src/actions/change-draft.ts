@@ -1,6 +1,7 @@
 import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import type { Lab } from '#db/database.ts';
 import { readDraft, updateDraft, type ToldDraft } from '#db/drafts.ts';
+import { firstTrouble, nameTrouble } from './checks.ts';
 import type { Clock } from './action.ts';
 import { lostDraft } from './lost-draft.ts';
 import type { OpenDraft } from './make-draft.ts';
@@ -23,6 +24,12 @@ const MOST_TRIES = 5;
 
 /** Keeps what was said of a draft, where the file can be read with it; two who say something at once are both heard. */
 export async function changeDraft(lab: Lab, clock: Clock, id: string, word: DraftWord): Promise<Outcome<OpenDraft>> {
+  const trouble = firstTrouble(
+    nameTrouble('board', word.board),
+    nameTrouble('revision', word.revision?.trim() || null),
+    nameTrouble('box', word.box?.trim() || null),
+  );
+  if (trouble) return { ok: false, refusal: trouble };
   for (let tries = 0; tries < MOST_TRIES; tries++) {
     const draft = await lab.read((tx) => readDraft(tx, id));
     if (!draft) return lab.read((tx) => lostDraft(tx, id));

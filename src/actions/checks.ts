@@ -1,3 +1,4 @@
+import { isPlainName, withoutControls } from '#core/quantity/plain-text.ts';
 import type { Refusal } from '#core/stock/refusal.ts';
 
 const UUID = /^[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i;
@@ -23,6 +24,16 @@ export function rangeTrouble(field: string, value: number, least: number, most: 
 
 export function idTrouble(id: string): Refusal | null {
   return UUID.test(id) ? null : { code: 'not-valid', args: { field: 'id', received: id, expected: 'uuid' } };
+}
+
+/** A name that can be seen and typed; null or undefined is none, which is no trouble. */
+export function nameTrouble(field: string, name: string | null | undefined): Refusal | null {
+  if (name === undefined || name === null || isPlainName(name)) return null;
+  const received = withoutControls(name)
+    .toWellFormed()
+    .replaceAll(/[\p{Cc}\p{Zl}\p{Zp}]/gu, ' ')
+    .trim();
+  return { code: 'not-valid', args: { field, received: received.slice(0, 40), expected: 'plain-name' } };
 }
 
 /** `YYYY-MM-DD` of a day that exists. */

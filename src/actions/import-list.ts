@@ -11,7 +11,7 @@ import { ensureParts } from '#db/parts.ts';
 import { sayPart } from '#say/en/said.ts';
 import { action, type Action } from './action.ts';
 import { begin } from './begin.ts';
-import { MOST, quantityTrouble } from './checks.ts';
+import { MOST, nameTrouble, quantityTrouble } from './checks.ts';
 import type { ImportInput, ImportResult, MadeBag } from './inputs.ts';
 import { partOfRow } from './part-key.ts';
 import { clashOf, planImport, type ImportPlan, type PlannedBag } from './plan-import.ts';
@@ -25,6 +25,8 @@ export async function previewImport(tx: Tx, input: Pick<ImportInput, 'rows' | 'b
 export const importList: Action<ImportInput, ImportResult> = action(
   'importList',
   async (tx, clock, who, input) => {
+    const unnamed = nameTrouble('box', input.box);
+    if (unnamed) return { ok: false, refusal: unnamed };
     const plan = planImport(input.rows, await takenNumbers(tx), input.box ?? null);
     const clash = clashOf(plan);
     if (clash) return { ok: false, refusal: clash };

@@ -5,7 +5,7 @@ import { freeBuildName } from '#db/build-name.ts';
 import { insertBuild, NO_PLAN } from '#db/builds.ts';
 import { action, type Action } from './action.ts';
 import { begin } from './begin.ts';
-import { dateTrouble, firstTrouble, rangeTrouble } from './checks.ts';
+import { dateTrouble, firstTrouble, nameTrouble, rangeTrouble } from './checks.ts';
 import type { PlanBuildInput, PlanBuildResult } from './inputs.ts';
 
 /** In the middle, so that a build may come before the usual ones as well as after them. */
@@ -40,11 +40,12 @@ export const planBuild: Action<PlanBuildInput, PlanBuildResult> = action('planBu
   });
 });
 
-/** What is wrong with how many boards of a build are wanted, how urgently and until when. */
-export function wishTrouble(wish: Pick<PlanBuildInput, 'boards' | 'priority' | 'due'>): Refusal | null {
+/** What is wrong with how many boards of a build are wanted, how urgently, until when, and with its name. */
+export function wishTrouble(wish: Pick<PlanBuildInput, 'boards' | 'priority' | 'due' | 'name'>): Refusal | null {
   return firstTrouble(
     rangeTrouble('boards', wish.boards, 1, MOST_BOARDS),
     rangeTrouble('priority', wish.priority ?? USUAL_PRIORITY, 0, LAST_PRIORITY),
+    nameTrouble('name', wish.name?.trim() || null),
     wish.due === undefined ? null : dateTrouble('due', wish.due),
   );
 }

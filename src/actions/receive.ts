@@ -12,7 +12,7 @@ import { action, type Action } from './action.ts';
 import { balancesOf } from './balances.ts';
 import { nextNumber } from './bag-numbers.ts';
 import { begin } from './begin.ts';
-import { dateTrouble, firstTrouble, labDay, quantityTrouble, rangeTrouble } from './checks.ts';
+import { dateTrouble, firstTrouble, labDay, nameTrouble, quantityTrouble, rangeTrouble } from './checks.ts';
 import type { LotInput, ReceivedItem, ReceiveInput, ReceiveResult } from './inputs.ts';
 import { newPart, partKey } from './part-key.ts';
 
@@ -78,6 +78,8 @@ function itemTrouble(item: ReceivedItem): Refusal | null {
     quantityTrouble('quantity', item.quantity),
     item.sure === undefined ? null : rangeTrouble('sure', item.sure, 0, item.quantity),
     item.bag === undefined ? null : rangeTrouble('bag', item.bag, 1, MOST_NUMBER),
+    nameTrouble('box', item.box),
+    nameTrouble('place', item.place),
     item.lot?.received === undefined ? null : dateTrouble('received', item.lot.received),
     item.part || item.bag !== undefined
       ? null

@@ -2,12 +2,15 @@ import { done, refuse } from '#core/stock/refusal.ts';
 import { findBoard, insertBoard, insertRevision, revisionNames } from '#db/boards.ts';
 import { action, type Action } from './action.ts';
 import { begin } from './begin.ts';
+import { firstTrouble, nameTrouble } from './checks.ts';
 import type { SaveBoardInput, SaveBoardResult } from './inputs.ts';
 
 /** Keeps a BOM as a revision of a board, its lines as they were read. Choices belong to the board and go on to its next revision. */
 export const saveBoard: Action<SaveBoardInput, SaveBoardResult> = action('saveBoard', async (tx, clock, who, input) => {
   const name = input.board.trim();
   if (name === '') return refuse('not-valid', { field: 'board', received: input.board, expected: 'name' });
+  const trouble = firstTrouble(nameTrouble('board', name), nameTrouble('revision', input.revision?.trim() || null));
+  if (trouble) return { ok: false, refusal: trouble };
   if (input.lines.length === 0) return refuse('nothing-to-do');
   const known = await findBoard(tx, name);
   const { names, nextOrd } = known ? await revisionNames(tx, known.id) : { names: [], nextOrd: 1 };

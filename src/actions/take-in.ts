@@ -5,6 +5,7 @@ import { done, type Outcome } from '#core/stock/refusal.ts';
 import type { Lab } from '#db/database.ts';
 import { sayPart, type SaidPart } from '#say/en/said.ts';
 import type { Clock, Who } from './action.ts';
+import { nameTrouble } from './checks.ts';
 import type { ActInput, BagBalance, ReceiveResult } from './inputs.ts';
 import { perform } from './perform.ts';
 import { receive } from './receive.ts';
@@ -32,6 +33,8 @@ export interface TakenIn {
 /** Takes in one bag from words. What was read with a doubt stays in doubt on the bag. */
 export async function takeIn(lab: Lab, clock: Clock, who: Who, input: TakeInInput): Promise<Outcome<TakenIn>> {
   const { says, quantity, about, bag, box, place, ...act } = input;
+  const trouble = nameTrouble('says', says);
+  if (trouble) return { ok: false, refusal: trouble };
   const { part: read, doubts } = readPart(says);
   const part = withDoubts({ ...read, text: says.trim() }, doubts);
   const item = {

@@ -52,3 +52,13 @@ function plainChar(char: string): string {
   if (code >= 0xff01 && code <= 0xff5e) return String.fromCodePoint(code - 0xfee0);
   return SAME[char] ?? char;
 }
+
+/** Controls, ends of lines, overrides and isolates of direction, halves of characters: none of them can be typed or told apart. */
+const NEVER = /[\p{Cc}\p{Zl}\p{Zp}\p{Cs}\u202a-\u202e\u2066-\u2069]/u;
+/** What takes no ink, the fillers of Hangul and the empty Braille cell too. */
+const UNSEEN = /[\s\p{Cf}\p{Zs}\p{Mn}\p{Me}\u115f\u1160\u3164\uffa0\u2800]/gu;
+
+/** A name that can be seen, typed and opened as an address: `logger v1.2`; neither `..`, nor U+200B alone, nor one that turns the text around. */
+export function isPlainName(text: string): boolean {
+  return !NEVER.test(text) && !/^\s*\.{0,2}\s*$/.test(text.replace(UNSEEN, ''));
+}

@@ -10,6 +10,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
   date: 'a date as YYYY-MM-DD',
   instant: 'an instant with its zone, as 2026-03-01T09:00:00Z',
   name: 'a name',
+  'plain-name': 'a name that can be seen and typed, not a dot or two alone',
   'new-revision': 'a revision that the board does not have yet',
   'take-of-build': 'one take of this build, named once',
   'row-of-board': 'a row of the board',
