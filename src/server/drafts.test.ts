@@ -59,7 +59,7 @@ void test('a list stays as it was brought and told until it is kept, and then be
   assert.deepEqual([kept.bags, kept.pieces, kept.first, kept.last], [3, 99, 12, 14]);
   const again = await bodyOf<Imported>(keep(brought.draft, { id }), 200);
   assert.deepEqual(again, kept, 'the draft is gone, and the same id answers the same');
-  assert.equal((await http.get(`/api/drafts/${brought.draft}`)).status, 404);
+  assert.equal((await http.get(`/api/drafts/${brought.draft}`)).status, 410);
   assert.equal((await bodyOf<BagWithHistory>(http.get('/api/bags/14'))).onHand, 52);
   await bodyOf(http.act('/api/undo', { act: id }), 201);
   assert.deepEqual(await http.lab.read(checkLab), []);
