@@ -59,7 +59,7 @@ export const DRAFT = {
   numbers: 'Numbers',
   onHand: 'Pieces',
   open: 'Doubts open',
-  openMayStay: 'Doubts may stay open: each is kept with its bag, and asked again there.',
+  openMayStay: 'Doubts may stay open, but for a number that is taken: each is kept with its bag, and asked again there.',
   openMayStayBom: 'Doubts may stay open: each is kept with its line, and asked again on the board.',
   boardMissing: 'Give the board a name first.',
   keys: { row: 'line', next: 'next doubt', say: 'say what it is', out: 'leave the line out, or take it in', keep: 'keep' },
