@@ -1,9 +1,11 @@
 import { createHash, randomBytes, randomUUID } from 'node:crypto';
+import type { Refusal } from '#core/stock/refusal.ts';
 import { takeChange } from '#db/change.ts';
 import type { Lab } from '#db/database.ts';
 import { markForgotten, markSeen, readDevices, writeDevice, writeToken, type Device } from '#db/devices.ts';
 import { Refused } from '#db/refused.ts';
 import type { Clock } from './action.ts';
+import { nameTrouble } from './checks.ts';
 
 const TOKEN_BYTES = 32;
 
@@ -17,6 +19,11 @@ export interface PairedDevice {
 /** What is kept of a token. It is 256 bits of chance, so that one plain hash is enough. */
 export function tokenHash(token: string): string {
   return createHash('sha256').update(token).digest('hex');
+}
+
+/** What is wrong with the name of a device, before its code is used up. */
+export function deviceNameTrouble(name: string): Refusal | null {
+  return nameTrouble('name', name);
 }
 
 /** Lets a device in under a name; null where another has that name, in whatever letters. */

@@ -41,7 +41,6 @@ export const PairRequest = z
       .trim()
       .min(1)
       .max(60)
-      .regex(/^[^\p{Cc}\u2028\u2029\u202A-\u202E\u2066-\u2069]+$/u)
       .openapi({ description: 'stands as `who` in the ledger; without signs that nobody sees' }),
   })
   .openapi('PairRequest');

@@ -88,3 +88,9 @@ void test('what is told of a draft is a name too', async () => {
   for (const name of BAD) for (const field of ['board', 'revision', 'box']) await refused(tell({ [field]: name }), field, name);
   assert.equal((await tell({ board: 'logger v1.2', revision: null, box: null })).status, 200);
 });
+
+void test('a device is known by a name that can be read, and a bad one uses no code up', async () => {
+  for (const name of BAD.filter((one) => one.trim() !== ''))
+    await refused(http.act('/api/pair', { code: 'AAAAAAAAAA', name }), 'name', name);
+  assert.equal((await http.act('/api/pair', { code: 'AAAAAAAAAA', name: 'Ada’s phone' })).body['code'], 'wire-code');
+});

@@ -1,5 +1,5 @@
 import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
-import { forgetDevice, pairAgain, pairDevice } from '#actions/devices.ts';
+import { deviceNameTrouble, forgetDevice, pairAgain, pairDevice } from '#actions/devices.ts';
 import { DevicesView, Forgotten, Invite, Paired, PairRequest } from '#api/devices.ts';
 import { PROBLEMS } from '#api/problem.ts';
 import { readChange } from '#db/change.ts';
@@ -8,7 +8,7 @@ import { apiApp } from '../api-app.ts';
 import { makeInvite } from '../invite.ts';
 import { json } from '../json.ts';
 import { givePass, takePass } from '../pass.ts';
-import { problem } from '../problem.ts';
+import { problem, refusal } from '../problem.ts';
 import { CHANGE_HEADER, callerOf, type Served } from '../served.ts';
 
 const getDevices = createRoute({
@@ -69,6 +69,8 @@ export function deviceRoutes(served: Served): OpenAPIHono {
   });
   app.openapi(postPair, async (c) => {
     const { id, code, name } = c.req.valid('json');
+    const trouble = deviceNameTrouble(name);
+    if (trouble) return refusal(c, trouble);
     const tried = invites.take(code, callerOf(c).address, id === undefined ? null : `${id} ${name}`);
     if (!tried.ok && tried.wait !== null) {
       c.header('retry-after', String(tried.wait));
