@@ -438,3 +438,30 @@ void test('law: any bytes are read or refused, never an exception', () => {
     { seed: 20_250_109, numRuns: 500 },
   );
 });
+
+void test('a column of nothing but refs holds the refs whatever its head says; ranges with points count as ranges', () => {
+  const line = (cells: string): string => `${cells}\n`;
+  for (const head of ['Bauteil', 'Kennung im Plan']) {
+    const reading = read(
+      ['R1,R2;4k7;2', 'C1...C3;100n;3', 'C4…C6;10n;3', 'D1;1N4148;1']
+        .map(line)
+        .reduce((all, one) => all + one, `${head};Wert;Menge\n`),
+    );
+    assert.equal(reading.columns[0]?.role, 'refs', head);
+    assert.deepEqual(
+      reading.rows.map(({ refs }) => refs.length),
+      [2, 3, 3, 1],
+      head,
+    );
+  }
+  const words = read('Bauteil;Wert;Menge\nWiderstand;4k7;2\nKondensator;100n;3\n');
+  assert.notEqual(words.columns[0]?.role, 'refs');
+});
+
+void test('pieces without refs in a table of refs are a doubt; hardware needs none', () => {
+  const rows = rowsOf('Ref,Value,Qty\nR1,10k,1\n,22k,3\n,100n,1\n,Screw M3x8,4\n');
+  assert.deepEqual(
+    rows.map(({ doubts }) => doubts.filter(({ field }) => field === 'quantity').map(({ code }) => code)),
+    [[], ['quantity-not-refs'], [], []],
+  );
+});

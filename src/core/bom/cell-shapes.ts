@@ -12,6 +12,7 @@ export function isBlank(cell: string | undefined): boolean {
 /** Every token looks like a reference or a range of them. */
 export function isRefsCell(cell: string): boolean {
   const tokens = cell
+    .replace(/(?<=\d)\s*(?:\.{2,3}|…)\s*(?=[A-Z]*\d)/gi, '-')
     .trim()
     .split(/[\s,;+/&]+/)
     .filter(Boolean);

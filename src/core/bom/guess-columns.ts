@@ -126,7 +126,19 @@ function bidsOfUnknown(claimed: readonly Bid[], header: readonly string[], colum
   const counting = unknown.filter(({ role }) => role === 'quantity');
   const counts = !has('refs', 'quantity') && counting.length === 1;
   const names = !won.some(({ role }) => NAMING.has(role));
-  return unknown.filter(({ role }) => (role === 'quantity' ? counts : names && NAMING.has(role)));
+  const named = (column: number): boolean => !has('refs', 'bag', 'location', 'place') && areRefs(columns[column] ?? []);
+  return unknown.filter(({ column, role }) =>
+    role === 'quantity' ? counts : (names && NAMING.has(role)) || (role === 'refs' && named(column)),
+  );
+}
+
+/** Nothing but references, of more than one class of the trade's (IEEE 315): no numbers of boxes. */
+function areRefs(cells: readonly string[]): boolean {
+  const said = cells.filter((cell) => !isBlank(cell));
+  const classes = new Set(
+    said.map((cell) => /^(?:R|C|L|D|Q|T|U|IC|J|K|F|FB|X|Y|SW|S|LED|TP|CN|P|BT)(?=\d)/i.exec(cell)?.[0].toUpperCase()),
+  );
+  return said.length > 2 && share(cells, isRefsCell) === 1 && !classes.has(undefined) && classes.size > 1;
 }
 
 /** How well the cells fit a role, about −1 to 0.5; `sure` where the header can hardly mean anything else. */

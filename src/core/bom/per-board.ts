@@ -21,6 +21,12 @@ function isHardware({ kind }: Part, refs: readonly string[]): boolean {
   return HARDWARE.has(kind) || (kind === 'other' && refs.every((ref) => HARDWARE_REF.test(ref)));
 }
 
+/** Several pieces without a ref in a table that names refs are a doubt: the refs may have been left out. Hardware needs none. */
+export function unnamedDoubts({ kind }: Part, quantity: number | null): Doubt[] {
+  if (quantity === null || quantity <= 1 || HARDWARE.has(kind) || kind === 'not-a-part') return [];
+  return [{ field: 'quantity', code: 'quantity-not-refs', args: { quantity, refs: 0 } }];
+}
+
 /** A quantity that is not the number of the refs is kept as printed, with a doubt, unless one ref stands for a handful of hardware. */
 export function needDoubts(part: Part, refs: readonly string[], quantity: number | null, fitted: boolean): Doubt[] {
   if (quantity === null || refs.length === 0 || quantity === refs.length || (!fitted && quantity === 0)) return [];

@@ -9,7 +9,7 @@ import type { ColumnGuess } from './columns.ts';
 import { fittedCell, notFittedCell, saysNotFitted } from './fitted.ts';
 import { readLeadingRefs } from './item-text.ts';
 import { eitherWay, plainNumbers, type NumberHabit } from './number-habit.ts';
-import { needDoubts } from './per-board.ts';
+import { needDoubts, unnamedDoubts } from './per-board.ts';
 import { readQuantity } from './quantity.ts';
 import { MOST_REFS, readRefs, type RefsReading } from './refs.ts';
 import { cellsOf, kindByHeader, partFields, roleCells, type RoleCell } from './row-cells.ts';
@@ -61,6 +61,8 @@ export function readRow(source: RowSource): Outcome<ReadRow | null> {
   const fitted = fittedOf(source, cells, refs, quantity.quantity);
   const { part, doubts } = partOf(source, cells, refs, marks.rating);
   const alternates = readAlternates(cellsOf(cells, 'alternates'), part.kind);
+  const unnamed =
+    fitted.fitted && refs.refs.length + refs.doubts.length === 0 && source.columns.some(({ role }) => role === 'refs');
   const remark = cellsOf(cells, 'note')
     .filter((text) => !isLink(text))
     .join('; ');
@@ -84,6 +86,7 @@ export function readRow(source: RowSource): Outcome<ReadRow | null> {
       ...quantity.doubts,
       ...marks.doubts,
       ...needDoubts(part, refs.refs, quantity.quantity, fitted.fitted),
+      ...(unnamed ? unnamedDoubts(part, quantity.quantity) : []),
       ...fitted.doubts,
       ...bagDoubts({ bag }),
       ...doubts,
