@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { Fact, FactKey, Kind, Part } from '#core/part/part.ts';
+import { readPart } from '#core/part/read-part.ts';
 import { decimal } from '#core/quantity/decimal.ts';
 import type { Bag } from '#core/stock/stock.ts';
 import { buildIndex } from './find-index.ts';
@@ -171,4 +172,32 @@ void test('no more than the limit is answered, the best of them', () => {
     [1],
   );
   assert.deepEqual(find(INDEX, '4k7', { limit: 0 }), []);
+});
+
+void test('figures as they are printed on a part find its value beside the number; a letter in front stands for the point', () => {
+  const r = (number: number, value: number): Bag => bag(number, 'R', part('resistor', 'r', { value: [value, 'ohm'] }));
+  const c = (number: number, value: string): Bag => bag(number, 'C', part('capacitor', 'c', { value: [value, 'F'] }));
+  const stock = [r(1, 4700), r(2, 472), r(3, 10_000), c(4, '47e-10'), c(5, '1e-7'), r(6, 100_000), r(472, 1)];
+  const index = buildIndex({ change: 1, bags: stock, boxes: [] });
+  const found = (words: string): number[] =>
+    find(index, words)
+      .filter(({ full }) => full)
+      .map((one) => one.bag.number);
+  assert.deepEqual(found('472'), [472, 1, 2, 4]);
+  assert.deepEqual(found('103'), [3]);
+  assert.deepEqual(found('104'), [5, 6]);
+  assert.deepEqual(found('u1'), [5]);
+});
+
+void test('elko finds what is electrolytic, in whatever words the bag says it', () => {
+  const caps = ['100u 25V electrolytic', '10uF 50V elko radial', '47uF 16V aluminium', '100n 50V X7R 0603'].map((text, at) =>
+    bag(at + 1, 'C', readPart(text, { kind: 'capacitor' }).part),
+  );
+  const index = buildIndex({ change: 1, bags: caps, boxes: [] });
+  for (const words of ['elko', 'Elko', 'elkos', 'electrolytic'])
+    assert.deepEqual(
+      find(index, words).map((one) => one.bag.number),
+      [1, 2, 3],
+      words,
+    );
 });

@@ -1,5 +1,6 @@
 import { readPart } from '#core/part/read-part.ts';
 import { KINDS, type Fact, type FactKey, type Kind, type Part } from '#core/part/part.ts';
+import { fromDigitText } from '#core/quantity/decimal.ts';
 import { fold, isMeasure } from './fold.ts';
 
 /** One thing that is asked for: a typed word, or a number with its unit, with everything that it may mean. */
@@ -131,12 +132,36 @@ function otherValues(typed: string, context: Kind | null, facts: readonly Fact[]
   const value = facts.find(({ key }) => key === 'value');
   if (facts.length && !value) return [];
   const kinds = context && OPEN_KINDS.includes(context) && !value ? [context] : OPEN_KINDS;
-  return kinds.flatMap((kind) => {
-    const { facts: read } = BARE_NUMBER.test(typed)
-      ? readPart('', { kind, fields: { value: typed } }).part
-      : readPart(typed, { kind }).part;
-    return read.value && (read.value.value !== value?.value || read.value.unit !== value.unit) ? [read.value] : [];
+  const read = kinds.flatMap((kind) => {
+    const asValue = BARE_NUMBER.test(typed) || LEADING[kind]?.test(typed);
+    const { facts: told } = asValue ? readPart('', { kind, fields: { value: typed } }).part : readPart(typed, { kind }).part;
+    return told.value && (told.value.value !== value?.value || told.value.unit !== value.unit) ? [told.value] : [];
   });
+  const more = kinds.flatMap((kind) => printedCode(typed, kind) ?? []);
+  return [...read, ...more.filter((code) => !read.some((one) => one.value === code.value && one.unit === code.unit))];
+}
+
+/** A letter in front stands for the point (IEC 60062): `u1` is 0.1 µF or µH, `k47` and `R47` are ohms. */
+const LEADING: Readonly<Partial<Record<Kind, RegExp>>> = {
+  resistor: /^[Rk]\d{1,3}$/,
+  capacitor: /^[pnuµμ]\d{1,3}$/,
+  inductor: /^[nuµμ]\d{1,3}$/,
+};
+
+/** What figures printed on a part count: ohms, pF or µH (IEC 60062). */
+const PRINTED: Readonly<Partial<Record<Kind, { readonly unit: string; readonly power: number }>>> = {
+  resistor: { unit: 'ohm', power: 0 },
+  capacitor: { unit: 'F', power: -12 },
+  inductor: { unit: 'H', power: -6 },
+};
+
+/** `472` on a part: 47 and two noughts. With no nought to add (`470`) the plain number is meant. */
+function printedCode(typed: string, kind: Kind): Fact | null {
+  const [, digits, noughts] = /^([1-9]\d)([1-7])$/.exec(typed) ?? [];
+  const printed = PRINTED[kind];
+  if (digits === undefined || noughts === undefined || !printed) return null;
+  const value = fromDigitText(digits, Number(noughts) + printed.power);
+  return { key: 'value', value, unit: printed.unit, origin: 'stated' };
 }
 
 function bagNumber(typed: string): number | null {
