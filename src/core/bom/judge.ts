@@ -1,6 +1,7 @@
 import type { Doubt } from '#core/part/doubt.ts';
 import { doubtedFields, isAssumption, isOfPart } from '#core/part/doubted.ts';
 import type { Part } from '#core/part/part.ts';
+import { isForMains } from '#core/serve/safety.ts';
 import { serve } from '#core/serve/serve.ts';
 import { rankOf, type Answer, type Because, type Verdict } from '#core/serve/verdict.ts';
 import { free, type Bag } from '#core/stock/stock.ts';
@@ -98,9 +99,13 @@ function estimate({ sure, onHand }: Bag): Because {
   return { code: 'estimate', args: { sure, onHand } };
 }
 
-/** Bags that can give something first, then the better verdict, the package that is asked before one not stated, the older lot, the lower number. */
+/**
+ * Capacitors for the mains last (where these are asked, no other answers); bags that can give something first, then the better verdict, the package that is asked before one not stated,
+ * the older lot, the lower number.
+ */
 export function byUse(a: Judged, b: Judged): number {
   return (
+    Number(isForMains(a.bag.part)) - Number(isForMains(b.bag.part)) ||
     Number(free(b.bag) > 0) - Number(free(a.bag) > 0) ||
     rankOf(a.verdict) - rankOf(b.verdict) ||
     Number(b.samePackage) - Number(a.samePackage) ||

@@ -209,3 +209,38 @@ void test('an alternate of the line serves where its own part is not there, and 
     ],
   );
 });
+
+void test('a capacitor for the mains comes after every plain one where none is asked, and is never the nearest before a plain one', () => {
+  const mains = (value: string): Part => part('capacitor', { value: [value, 'F'], safety: 'X2', voltage: ['275', 'V'] });
+  const plain = (value: string, volts: string): Part => part('capacitor', { value: [value, 'F'], voltage: [volts, 'V'] });
+  const asked = line(plain('1e-7', '50'));
+  const found = match([bag(1, mains('1e-7')), bag(2, plain('1e-7', '100'), { onHand: 0 }), bag(3, plain('1e-7', '63'))], asked);
+  assert.deepEqual(
+    found.candidates.map((one) => one.bag),
+    [3, 2, 1],
+  );
+  const none = match(
+    [
+      bag(1, farads('1e-7', '1206', { safety: 'X2', voltage: ['400', 'V'] })),
+      bag(2, farads('1e-7', '1206', { voltage: ['50', 'V'] })),
+    ],
+    line(farads('1e-7', '0805', { voltage: ['400', 'V'] })),
+  );
+  assert.deepEqual([none.verdict, none.nearest], ['missing', 2]);
+});
+
+void test('a bag whose quantity is an estimate stays a candidate, after those that hold something sure, and says so', () => {
+  const asked = ohms(4700, '0805');
+  const found = match([bag(1, asked, { onHand: 90, sure: 0 }), bag(2, asked, { onHand: 5 })], line(asked));
+  assert.deepEqual(
+    found.candidates.map((one) => one.bag),
+    [2, 1],
+  );
+  assert.deepEqual(found.candidates[1]?.because.find(({ code }) => code === 'estimate')?.args, { sure: 0, onHand: 90 });
+  const alone = match([bag(1, asked, { onHand: 90, sure: 0 })], line(asked));
+  assert.deepEqual(
+    alone.candidates.map((one) => one.bag),
+    [1],
+  );
+  assert.ok(alone.because.some(({ code }) => code === 'estimate'));
+});

@@ -1,6 +1,7 @@
 import { nearestTo } from '#core/find/candidates.ts';
 import type { FindIndex } from '#core/find/find-index.ts';
 import type { Part } from '#core/part/part.ts';
+import { isForMains } from '#core/serve/safety.ts';
 import { serve } from '#core/serve/serve.ts';
 import type { Because, BecauseCode } from '#core/serve/verdict.ts';
 import type { Bag } from '#core/stock/stock.ts';
@@ -40,7 +41,9 @@ export function nearestBags(index: FindIndex, asked: Part): Lacking[] {
     }
     if (lacks.length) found.push({ bag, lacks });
   }
-  return found.toSorted(byLack);
+  // one for the mains is near only where one is asked
+  const mains = ({ bag }: Lacking): number => Number(!isForMains(asked) && isForMains(bag.part));
+  return found.toSorted((a, b) => mains(a) - mains(b) || byLack(a, b));
 }
 
 function byLack(a: Lacking, b: Lacking): number {

@@ -22,3 +22,11 @@ void test('facts are called by names that fit an English sentence', () => {
   );
   assert.equal(sayBecause({ code: 'not-asked', args: { fact: 'variant', has: 'tall' } }), 'the line does not ask for “tall”');
 });
+
+void test('a quantity of which nothing is sure is about so many', () => {
+  assert.equal(sayBecause({ code: 'estimate', args: { sure: 0, onHand: 90 } }), 'about 90, not counted');
+  assert.equal(
+    sayBecause({ code: 'estimate', args: { sure: 40, onHand: 90 } }),
+    'how many there are is an estimate: 40 sure of 90',
+  );
+});

@@ -44,7 +44,10 @@ const SENTENCES = {
     `the quantity is ${a['quantity']}, but the line names ${count(a['refs'], 'ref')}; ${a['need']} a board ${a['need'] === 1 ? 'is' : 'are'} counted`,
   alternate: (a) => `the line names it as an alternate (${a['text']})`,
   'second-hand': (a) => SECOND_HAND[String(a['state'])] ?? `the bag is marked: ${a['state']}`,
-  estimate: (a) => `how many there are is an estimate: ${a['sure']} sure of ${a['onHand']}`,
+  estimate: (a) =>
+    a['sure'] === 0
+      ? `about ${a['onHand']}, not counted`
+      : `how many there are is an estimate: ${a['sure']} sure of ${a['onHand']}`,
   assumption: (a) => `by an assumption: ${a['text']}`,
   chosen: (a) => `bag ${a['bag']} was chosen for this before`,
   accepted: (a) => `accepted for this board${a['reason'] ? `, because “${a['reason']}”` : ''}`,
