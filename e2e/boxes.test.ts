@@ -54,13 +54,13 @@ if (browser) {
 
   void test('a box that is moved, and boxes that are stacked, stay so after a reload, and are taken back', async () => {
     const page = await open('boxes');
-    await page.getByRole('button', { name: 'Move box C up' }).click();
+    await page.getByRole('button', { name: 'Move box C to the left' }).click();
     await page.getByText('The boxes stand anew.').waitFor();
     await page.waitForFunction(() => document.querySelector('.boxfront:nth-child(2) .letter')?.textContent === 'C');
     await page.reload();
     await page.locator('.boxfront').first().waitFor();
     assert.deepEqual(await letters(page), ['A', 'C', 'B', 'D', 'E']);
-    await page.getByRole('button', { name: 'Move box C down' }).click();
+    await page.getByRole('button', { name: 'Move box C to the right' }).click();
     await page.waitForFunction(() => document.querySelector('.boxfront:nth-child(2) .letter')?.textContent === 'B');
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByText('They stand as before.').waitFor();
