@@ -100,8 +100,8 @@ function estimate({ sure, onHand }: Bag): Because {
 }
 
 /**
- * Capacitors for the mains last (where these are asked, no other answers); bags that can give something first, then the better verdict, the package that is asked before one not stated,
- * the older lot, the lower number.
+ * Capacitors for the mains last (where these are asked, no other answers); bags that can give something first, then the better
+ * verdict, the package that is asked before one not stated, the older lot, the lower number.
  */
 export function byUse(a: Judged, b: Judged): number {
   return (

@@ -1,5 +1,5 @@
 import { leadingRkmAt, quantityAt, type Quantity } from '#core/quantity/quantity.ts';
-import { packageAt } from './package.ts';
+import { cartridgeAt, packageAt } from './package.ts';
 import type { PackageReading } from './sizes.ts';
 import { unifiedThreadAt } from './unified.ts';
 import { foldWords, wordAt, type WordMeaning } from './words.ts';
@@ -170,18 +170,10 @@ function taperAt(text: string, start: number): Atom | null {
   return quantity ? { type: 'quantity', quantity, start, end: quantity.end } : null;
 }
 
-const FUSE_SIZE = /(5|6[.,]3|6[.,]35|6)\s?[xX*]\s?(20|25|30|32)(?:\s?mm)?(?![\dA-Za-z]|[.,x]\s?\d)/y;
-
-/** `5x20 mm`, `6.3x32`: cartridge fuses and what holds them. */
+/** Before the measures: `5x20 mm` names a fuse. */
 function fuseSizeAt(text: string, start: number): Atom | null {
-  FUSE_SIZE.lastIndex = start;
-  const match = FUSE_SIZE.exec(text);
-  if (!match) return null;
-  const name = `${match[1]?.replace(',', '.').replace('6.35', '6.3')}x${match[2]}`;
-  const end = start + match[0].length;
-  return ['5x20', '6.3x32', '6.3x30', '6x30', '6.3x25'].includes(name)
-    ? { type: 'package', reading: { name, start, end, of: ['fuse', 'connector'] }, start, end }
-    : null;
+  const reading = cartridgeAt(text, start);
+  return reading ? { type: 'package', reading, start, end: reading.end } : null;
 }
 
 function unifiedAt(text: string, start: number): Atom | null {

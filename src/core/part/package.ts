@@ -47,7 +47,19 @@ const FOUR = /(\d{4,6})(?![\dA-Za-z%]|[.,]\d)/y;
 const LETTERED = /(?:R|C|L|D|LED|SMD|RES|CAP|IND|CHIP)[-_]?(0\d{3,4}|1206|1210|2010|2512)(?![\dA-Za-z])/iy;
 const ROUND = /(\d{4})\/(\d{1,2})(?!\d)/y;
 
+const CARTRIDGE = /(5|6[.,]3|6[.,]35|6)\s?[xX*×]\s?(20|25|30|32)(?:\s?mm)?(?![\dA-Za-z]|[.,x]\s?\d)/y;
+const CARTRIDGES: ReadonlySet<string> = new Set(['5x20', '6.3x32', '6.3x30', '6x30', '6.3x25']);
+
+/** `5x20 mm`, `6.3x32`: cartridge fuses and what holds them. */
+export function cartridgeAt(text: string, start: number): PackageReading | null {
+  const match = at(CARTRIDGE, text, start);
+  const name = match && `${match[1]?.replace(',', '.').replace('6.35', '6.3')}x${match[2]}`;
+  return match && name && CARTRIDGES.has(name) ? { name, start, end: start + match[0].length, of: ['fuse', 'connector'] } : null;
+}
+
 function digitsAt(text: string, start: number): PackageReading | null {
+  const cartridge = cartridgeAt(text, start);
+  if (cartridge) return cartridge;
   const array = at(ARRAY, text, start);
   if (array)
     return { name: array[1] ? `${array[1]}x${array[2]}` : `${array[4]}x${array[3]}`, start, end: start + array[0].length };

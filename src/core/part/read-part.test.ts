@@ -147,3 +147,12 @@ void test('commas part a description, and size, value and rating are all read', 
   says('Resistor, 0603, 10K, 1%, 1/10W', 'value=1e4', 'package=0603', 'tolerance-low=1e-2', 'power=1e-1');
   says('積層セラミックコンデンサ 0.1μF 50V', 'capacitor', 'technology=ceramic', 'voltage=5e1');
 });
+
+void test('a fuse and a tactile switch are named by their measures in a cell of footprints too', () => {
+  const pack = (refs: string, value: string, footprint: string): string | undefined =>
+    readPart('', { refs: [refs], fields: { value, footprint } }).part.facts.package?.value;
+  assert.equal(pack('F1', 'Fuse T1A 250V', '5x20'), '5x20');
+  assert.equal(pack('SW1', 'Tactile switch', '6x6'), '6x6');
+  assert.equal(pack('SW1', 'Tactile switch', '6 x 6 mm'), '6x6');
+  assert.equal(pack('R1', '10k', '6x6'), undefined);
+});

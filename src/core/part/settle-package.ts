@@ -80,7 +80,7 @@ function inCell(cell: Cell, kind: Kind, technology: string | null): string | nul
       (cell.field !== 'device' || !/^\d{4}$/.test(named.name) || CHIPS.has(kind))
     )
       return spelled(named, kind, technology);
-    if (cell.field !== 'package') return null;
+    if (cell.field !== 'package') return kind === 'switch' && cell.field === 'footprint' ? face(cell.text) : null;
   }
   const readings = cell.atoms.flatMap((atom): PackageReading[] => (atom.type === 'package' ? [atom.reading] : []));
   const sure =
@@ -90,6 +90,7 @@ function inCell(cell: Cell, kind: Kind, technology: string | null): string | nul
     ) ?? readings.find((reading) => reading.bare && CHIPS.has(kind) && counts(reading, kind));
   if (sure && !(sure.bare && isBareValue(cell, sure))) return spelled(sure, kind, technology);
   if (kind === 'led') return diameter(cell);
+  if (kind === 'switch') return face(cell.text);
   return kind === 'battery' && !/holder|clip|halter|fach|box|socket/i.test(cell.text)
     ? (BATTERY_SIZES.exec(cell.text.toUpperCase())?.[1] ?? null)
     : null;
@@ -110,6 +111,14 @@ function spelled(named: Named, kind: Kind, technology: string | null): string {
   const solid = technology === 'tantalum' || technology === 'polymer';
   if (kind === 'capacitor' && solid && named.other !== undefined && TANTALUM.has(named.other)) return `EIA-${named.other}`;
   return METRIC_NAMED.has(kind) && named.other !== undefined ? named.other : named.name;
+}
+
+const FACE = /(?<![\w.,])(\d{1,2}(?:[.,]\d)?)\s?[xX×*]\s?(\d{1,2}(?:[.,]\d)?)(?:\s?mm)?(?![\w×*]|[.,]\d|\s?[xX×*]\s?\d)/;
+
+/** A tactile switch is named by its face: `6x6`, `6 x 6 mm`. */
+function face(text: string): string | null {
+  const match = FACE.exec(text);
+  return match ? `${match[1]?.replace(',', '.')}x${match[2]?.replace(',', '.')}` : null;
 }
 
 const DIAMETERS: ReadonlySet<string> = new Set(['18e-4', '2e-3', '3e-3', '4e-3', '5e-3', '8e-3', '1e-2']);

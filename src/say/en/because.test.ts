@@ -30,3 +30,8 @@ void test('a quantity of which nothing is sure is about so many', () => {
     'how many there are is an estimate: 40 sure of 90',
   );
 });
+
+void test('the letter of a fuse is its speed; the class of a capacitor is one of safety', () => {
+  assert.match(sayBecause({ code: 'differs', args: { fact: 'safety', has: 'F', asked: 'T' } }), /the speed differs/);
+  assert.match(sayBecause({ code: 'differs', args: { fact: 'safety', has: 'X1', asked: 'X2' } }), /the safety class differs/);
+});

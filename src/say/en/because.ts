@@ -4,7 +4,7 @@ import { factName } from './fact-name.ts';
 import { factValue } from './fact-value.ts';
 
 type Args = Because['args'];
-const fact = (args: Args): string => factName(args['fact']);
+const fact = (args: Args): string => factName(args['fact'], args['has'], args['asked'], args['value']);
 const of = (args: Args, key: 'has' | 'asked'): string => factValue(args['fact'], args[key]);
 
 const SENTENCES = {

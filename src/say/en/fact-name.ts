@@ -13,7 +13,14 @@ const NAMES: Readonly<Record<string, string>> = {
   variant: 'description',
 };
 
-/** What a fact is called in a sentence: `tolerance-high` → `tolerance`; most are called by their key. */
-export function factName(key: string | number | undefined): string {
+/** What the marking of a fuse says of its speed (IEC 60127): no class of capacitors is written so. */
+const SPEED = /^(?:FF|F|M|T|TT)$/;
+
+/**
+ * What a fact is called in a sentence: `tolerance-high` → `tolerance`; most are called by their key. What is said of it tells the
+ * speed of a fuse from a safety class: `safety`, T → `speed`.
+ */
+export function factName(key: string | number | undefined, ...said: readonly (string | number | undefined)[]): string {
+  if (key === 'safety' && said.some((word) => SPEED.test(String(word ?? '')))) return 'speed';
   return NAMES[String(key)] ?? String(key ?? '');
 }

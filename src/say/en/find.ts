@@ -2,7 +2,7 @@ import type { Why, WhyCode } from '#core/find/why.ts';
 import { factName } from './fact-name.ts';
 
 type Args = Why['args'];
-const fact = (args: Args): string => factName(args['fact']);
+const fact = (args: Args): string => factName(args['fact'], args['has'], args['asked'], args['value']);
 
 const SENTENCES = {
   'bag-number': (a) => `bag number ${a['number']}`,

@@ -89,12 +89,17 @@ export interface SaidPoint {
 export function sayPoint(point: Point, has: Part, asked: Part): SaidPoint {
   const { key, fit, word } = point;
   return {
-    point: key === 'value' ? valueName(asked.facts.value ?? has.facts.value) : NAMES[key],
+    point: pointName(key, has, asked),
     asked: saidSide(asked, key, point.asked),
     has: saidSide(has, key, point.has),
     fit,
     word: WORDS[word],
   };
+}
+
+function pointName(key: PointKey, has: Part, asked: Part): string {
+  if (key === 'value') return valueName(asked.facts.value ?? has.facts.value);
+  return key === 'safety' && has.kind === 'fuse' ? 'Speed' : NAMES[key];
 }
 
 function valueName(value: Fact | undefined): string {
