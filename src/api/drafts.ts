@@ -135,18 +135,3 @@ export const KeepDraft = z
     note,
   })
   .openapi('KeepDraft');
-
-/**
- * How a draft that was kept is answered for (410, `draft-kept`), to whatever is asked of it: beside the sentence the problem says
- * by which act it was kept, when, and what it became; `undoneBy` where that was taken back. A page whose answer was lost reads it.
- */
-export type DraftKept = {
-  readonly code: 'draft-kept';
-  readonly draft: string;
-  readonly act: string;
-  readonly at: string;
-  readonly undoneBy?: string;
-} & (
-  | { readonly became: 'bags'; readonly bags: number; readonly pieces: number; readonly first: number; readonly last: number }
-  | { readonly became: 'board'; readonly board: string; readonly revision: string; readonly lines: number }
-);

@@ -77,6 +77,7 @@ export const DRAFT = {
   takenBack: (bags: number) => `${counted(bags, 'bag is', 'bags are')} taken back.`,
   takenBackWhy: 'Nothing of the list is in the lab now. Its numbers are free again. Bring it once more when you like.',
   reading0: 'Reading the file…',
+  wasKept: 'This file was kept already.',
   gone: 'This file is not being read any more.',
   goneWhy: 'It was kept, or is older than this lab remembers. Bring it again.',
   bring: 'Bring a list',

@@ -13,6 +13,7 @@ import { Named } from '../../ui/named.tsx';
 import { Note } from '../../ui/note.tsx';
 import { usePageDrop } from '../../ui/page-drop.ts';
 import { PickFile } from '../../ui/pick-file.tsx';
+import type { Trouble } from '../../lab/ask.ts';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
 import { Columns } from './columns.tsx';
 import { afterAnswer, afterOut, asTold, besideRow, fieldToSay, groupOf, linesOf, nextDoubt, refusalAt } from './draft.ts';
@@ -46,6 +47,8 @@ function Draft({ draft }: { readonly draft: string }) {
   return <DraftRead draft={asked.value} told={told} keep={keep} />;
 }
 
+const isKept = (trouble: Trouble): boolean => trouble.kind === 'refused' && trouble.problem.code === 'draft-kept';
+
 function NoDraft({ trouble }: { readonly trouble: ReturnType<typeof useDraft>['trouble'] }) {
   const list = useBring('list');
   if (!trouble)
@@ -56,7 +59,10 @@ function NoDraft({ trouble }: { readonly trouble: ReturnType<typeof useDraft>['t
     );
   return (
     <main id="main" className="page draft">
-      <Answer title={DRAFT.gone} why={trouble.kind === 'refused' ? trouble.problem.detail : DRAFT.goneWhy}>
+      <Answer
+        title={isKept(trouble) ? DRAFT.wasKept : DRAFT.gone}
+        why={trouble.kind === 'refused' ? trouble.problem.detail : DRAFT.goneWhy}
+      >
         <PickFile accept={TABLES} onFile={list.bring} busy={list.reading !== null}>
           {DRAFT.bring}
         </PickFile>
