@@ -90,7 +90,7 @@ function inCell(cell: Cell, kind: Kind, technology: string | null): string | nul
     ) ?? readings.find((reading) => reading.bare && CHIPS.has(kind) && counts(reading, kind));
   if (sure && !(sure.bare && isBareValue(cell, sure))) return spelled(sure, kind, technology);
   if (kind === 'led') return diameter(cell);
-  if (kind === 'switch') return face(cell.text);
+  if (kind === 'switch' && cell.field === 'package') return face(cell.text);
   return kind === 'battery' && !/holder|clip|halter|fach|box|socket/i.test(cell.text)
     ? (BATTERY_SIZES.exec(cell.text.toUpperCase())?.[1] ?? null)
     : null;
