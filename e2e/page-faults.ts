@@ -85,6 +85,9 @@ export function layoutFaults(page: Page, { fingers }: LayoutRules): Promise<stri
     for (const row of document.querySelectorAll('tr')) {
       const cells = [...row.children].filter(shown);
       for (const cell of cells) {
+        const seen = cell.cloneNode(true);
+        if (seen instanceof Element) for (const unseen of seen.querySelectorAll('.vh')) unseen.remove();
+        if ((seen.textContent ?? '').trim() === '') continue;
         const range = document.createRange();
         range.selectNodeContents(cell);
         const ink = range.getBoundingClientRect();

@@ -48,8 +48,9 @@ export function TraySheetPage() {
 
 function Sheets({ title, takes }: { readonly title: ReactNode; readonly takes: readonly KitTakeView[] }) {
   const trays = traysOf(takes, null);
+  // wider than a phone: what scrolls is reached by keys too
   return (
-    <div className="scroll">
+    <div className="scroll" role="region" aria-label={title} tabIndex={0}>
       {trays.map(({ tray, cells }) => (
         <section key={tray} className="paper">
           <SheetHead title={title} part={sayTrayOf(tray, trays.length)} />
