@@ -50,7 +50,7 @@ function Sheets({ title, takes }: { readonly title: ReactNode; readonly takes: r
   const trays = traysOf(takes, null);
   // wider than a phone: what scrolls is reached by keys too
   return (
-    <div className="scroll" role="region" aria-label={title} tabIndex={0}>
+    <div className="scroll" role="region" aria-label={KITS_PAGE.sheet} tabIndex={0}>
       {trays.map(({ tray, cells }) => (
         <section key={tray} className="paper">
           <SheetHead title={title} part={sayTrayOf(tray, trays.length)} />
