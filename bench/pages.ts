@@ -15,7 +15,7 @@ import type { Browser, Page } from '@playwright/test';
 const BAGS = 5_000;
 const LINES = 400;
 const BOARD = 'Four hundred lines';
-const TYPED = ['4k7 0805', '100n 50v', 'norvik', '22p', '1206 1%', 'bag 1200', '10u 25v x7r', 'lm3'];
+const TYPED = ['4k7 0805', '100n 50v', 'norvik', '22p', '1206 1%', 'bag 1200', '10u 25v x7r', '100k'];
 const MOST_KEY_MS = 100;
 const LONG_FRAME_MS = 50;
 const MOST_SCRIPT = 190_000;
