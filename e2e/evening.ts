@@ -54,7 +54,10 @@ export async function eveningWith(browser: Browser, lab: OpenLab, hands: Hands):
   await hand.press(desk.getByRole('button', { name: '3 boards are soldered' }));
   await desk.waitForURL(/\/leftovers/);
   await hand.press(desk.getByRole('button', { name: /^Take \d+ back/ }));
-  await desk.getByText(/went back|came back/).first().waitFor();
+  await desk
+    .getByText(/went back|came back/)
+    .first()
+    .waitFor();
   const onHand = await balances(lab);
   await desk.close();
   return { actions, onHand };

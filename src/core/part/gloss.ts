@@ -171,7 +171,10 @@ function joined(spans: readonly Span[], text: string): Span[] {
   const out: Span[] = [];
   for (const span of spans.toSorted((a, b) => a.start - b.start || b.end - a.end)) {
     const before = out.at(-1);
-    if (before && (span.start < before.end || (!span.known && !before.known && !/[();]/.test(text.slice(before.end, span.start)))))
+    if (
+      before &&
+      (span.start < before.end || (!span.known && !before.known && !/[();]/.test(text.slice(before.end, span.start))))
+    )
       out[out.length - 1] = both(before, span);
     else out.push(span);
   }
