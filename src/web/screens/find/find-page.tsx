@@ -1,5 +1,5 @@
 import { Navigate } from '@tanstack/react-router';
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import type { FoundAnswer } from '#api/bags.ts';
 import { BAG_DRAWER } from '#say/en/bag-drawer.ts';
 import { FIND_PAGE, sayLab, sayLabMore } from '#say/en/find-page.ts';
@@ -89,6 +89,8 @@ interface FoundProps {
 }
 
 function Found({ answer, chosen, words, places }: FoundProps) {
+  // the rows need the words for their addresses alone: not before the answer is painted
+  const later = useDeferredValue(words);
   if (!answer) return <Answer title={FIND_PAGE.looking} />;
   const { title, why } = answerOf(answer);
   const groups = groupsOf(answer.found).map(({ group, bags }) => ({ head: group, bags }));
@@ -101,7 +103,7 @@ function Found({ answer, chosen, words, places }: FoundProps) {
             caption={FIND_PAGE.caption(words)}
             groups={groups}
             chosen={chosen}
-            words={words}
+            words={later}
             places={places}
             why={whysOf(answer.found)}
           />

@@ -1,7 +1,10 @@
-import { Link } from '@tanstack/react-router';
+import { useNavigate } from '@tanstack/react-router';
+import { memo } from 'react';
 import type { FoundBag } from '#api/bags.ts';
 import { FIND_PAGE, sayAmount } from '#say/en/find-page.ts';
 import { sayDepth } from '#say/en/place-words.ts';
+import { writeWords } from '../../address.ts';
+import { PlainLink } from '../../ui/plain-link.tsx';
 import { Tag } from '../../ui/tag.tsx';
 import type { StandsIn } from './places.ts';
 import { standsAs, whyOf, type FoundGroup } from './find.ts';
@@ -86,7 +89,9 @@ interface RowProps {
   readonly why: string;
 }
 
-function BagRow({ bag, on, opens, words, at, why }: RowProps) {
+const BagRow = memo(function BagRow({ bag, on, opens, words, at, why }: RowProps) {
+  const navigate = useNavigate();
+  const search = { ...(words.trim() && { words }), bag: String(bag.bag) };
   const gone = bag.onHand === 0;
   return (
     <tr className={[on && 'on', gone && 'off'].filter(Boolean).join(' ') || undefined} aria-current={on || undefined}>
@@ -94,16 +99,14 @@ function BagRow({ bag, on, opens, words, at, why }: RowProps) {
         <Tag bag={bag.bag} gone={gone} />
       </td>
       <td className="main" data-as="main">
-        <Link
+        <PlainLink
           id={rowId(bag.bag)}
           className="pick"
-          to="/"
-          search={{ ...(words.trim() && { words }), bag: String(bag.bag) }}
-          replace={!opens}
-          resetScroll={false}
+          href={`/${writeWords(search)}`}
+          onGo={() => void navigate({ to: '/', search, replace: !opens, resetScroll: false })}
         >
           {bag.said.name}
-        </Link>
+        </PlainLink>
       </td>
       <td data-as="sub">
         {bag.said.rest}
@@ -121,7 +124,7 @@ function BagRow({ bag, on, opens, words, at, why }: RowProps) {
       </td>
     </tr>
   );
-}
+});
 
 /** `B, near the back`; what can't be taken says so instead of its depth. */
 function boxWords(bag: RowBag, at: StandsIn | undefined): string {

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 
 /** How long after a key the address follows; browsers refuse more than a hundred changes of it in ten seconds. */
-const FOLLOW_MS = 40;
+const FOLLOW_MS = 150;
 /** So many moves of the address may be on their way at once. */
 const ON_THE_WAY = 4;
 
