@@ -1,6 +1,6 @@
 /** Scripts that run inside the page; as text, since this room knows no DOM. */
 
-/** Puts into `keyTimes` the time from each key to the frame after the last change that it brought. */
+/** Puts into `keyTimes` the time from each key to the frame after the last change that it brought to what is seen in the window. */
 export const MEASURE_KEYS = `(() => {
   globalThis.keyTimes = [];
   let pressed = null;
@@ -9,7 +9,8 @@ export const MEASURE_KEYS = `(() => {
   addEventListener('keydown', (event) => { settle(); pressed = event.timeStamp; }, true);
   new MutationObserver((records) => {
     if (pressed === null) return;
-    const answer = records.some(({ target }) => (target instanceof Element ? target : target.parentElement)?.closest('.answer, .ledger, .gloss, .find'));
+    const seen = (node) => { const element = node instanceof Element ? node : node.parentElement; return element?.closest('.answer, .ledger, .gloss, .find') && element.getBoundingClientRect().top < innerHeight; };
+    const answer = records.some(({ target, addedNodes }) => addedNodes.length ? [...addedNodes].some(seen) : seen(target));
     if (!answer) return;
     const channel = new MessageChannel();
     requestAnimationFrame(() => { channel.port1.onmessage = () => { painted = performance.now(); }; channel.port2.postMessage(0); });

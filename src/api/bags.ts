@@ -155,5 +155,7 @@ export const FoundBag = z
   .openapi('FoundBag');
 export type FoundBag = z.infer<typeof FoundBag>;
 
-export const FoundAnswer = z.object({ read: z.array(Gloss), found: z.array(FoundBag) }).openapi('FoundAnswer');
+export const FoundAnswer = z
+  .object({ words: z.string().openapi({ description: 'what was asked' }), read: z.array(Gloss), found: z.array(FoundBag) })
+  .openapi('FoundAnswer');
 export type FoundAnswer = z.infer<typeof FoundAnswer>;

@@ -1,4 +1,5 @@
 import type { OpenAPIHono } from '@hono/zod-openapi';
+import { compress } from 'hono/compress';
 import { apiApp } from './api-app.ts';
 import { changeNumber } from './fresh.ts';
 import { addressGuard, hostGuard, originGuard, securityHeaders, sizeGuard } from './guard.ts';
@@ -38,6 +39,7 @@ const ROUTES = [
 export function createApp(served: Served, pagesFolder: string): OpenAPIHono {
   const app = apiApp();
   app.use(securityHeaders, hostGuard(served.network), trustGuard(served), addressGuard, methodGuard(app), originGuard, sizeGuard);
+  app.use('/api/*', compress());
   app.use('/api/*', thisLab(served.lab), changeNumber(served.lab));
   for (const routes of ROUTES) app.route('/', routes(served));
   app.doc31('/api/openapi.json', {

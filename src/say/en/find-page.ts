@@ -6,7 +6,7 @@ export const FIND_PAGE = {
   help: 'Works too: 0.1u 50v, M3x8, bag 114, a part number',
   looking: 'Looking…',
   reading: 'Reading the lab…',
-  caption: (words: string) => `Bags for ${words}`,
+  caption: 'Bags that were found',
   lastCaption: 'Bags touched last',
   columns: {
     bag: 'Bag',

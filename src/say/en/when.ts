@@ -1,7 +1,11 @@
 /** Days and times as a person at the bench says them, in the time zone of who reads. */
 
 const DAY: Intl.DateTimeFormatOptions = { day: 'numeric', month: 'short' };
-const format = (options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat => new Intl.DateTimeFormat('en-GB', options);
+/** Made when it is first used: making one takes longer than drawing a page. */
+const format = (options: Intl.DateTimeFormatOptions): ((then: Date) => string) => {
+  let made: Intl.DateTimeFormat | null = null;
+  return (then) => (made ??= new Intl.DateTimeFormat('en-GB', options)).format(then);
+};
 const short = format(DAY);
 const long = format({ ...DAY, year: 'numeric' });
 const clock = format({ hour: '2-digit', minute: '2-digit', hour12: false });
@@ -12,14 +16,14 @@ export function sayDay(instant: string, now: Date): string {
   const then = new Date(instant);
   const yesterday = new Date(now);
   yesterday.setDate(now.getDate() - 1);
-  if (plain.format(then) === plain.format(now)) return 'today';
-  if (plain.format(then) === plain.format(yesterday)) return 'yesterday';
-  return (then.getFullYear() === now.getFullYear() ? short : long).format(then);
+  if (plain(then) === plain(now)) return 'today';
+  if (plain(then) === plain(yesterday)) return 'yesterday';
+  return (then.getFullYear() === now.getFullYear() ? short : long)(then);
 }
 
 /** `14:05` */
 export function sayTime(instant: string): string {
-  return clock.format(new Date(instant));
+  return clock(new Date(instant));
 }
 
 /** `today 14:05` */

@@ -6,7 +6,9 @@ import { bagPage, bagView, foundBag, partReading } from '#api/bag-answers.ts';
 import { BagView, BagWithHistory, BoxView, FoundAnswer, NewBag, NewBagRequest, PartReading } from '#api/bags.ts';
 import { figures } from '#api/figures.ts';
 import { PROBLEMS } from '#api/problem.ts';
+import { touchedLast } from '#core/stock/touched.ts';
 import { readBagPage } from '#db/bag-page.ts';
+import { readActs } from '#db/history.ts';
 import { sayPart } from '#say/en/said.ts';
 import { actRoute } from '../act-route.ts';
 import { doneOf } from '../answer-act.ts';
@@ -23,6 +25,14 @@ const getBags = createRoute({
     200: { description: 'bags and boxes', content: json(z.object({ bags: z.array(BagView), boxes: z.array(BoxView) })) },
     ...PROBLEMS,
   },
+});
+
+const getTouched = createRoute({
+  method: 'get',
+  path: '/api/bags/touched',
+  summary: 'The bags touched last, the newest first',
+  request: { query: z.object({ limit: figures(1, 100).default(6) }) },
+  responses: { 200: { description: 'bags', content: json(z.object({ bags: z.array(BagView) })) }, ...PROBLEMS },
 });
 
 const getBag = createRoute({
@@ -57,12 +67,21 @@ const getReading = createRoute({
   responses: { 200: { description: 'the reading', content: json(PartReading) }, ...PROBLEMS },
 });
 
+const ACTS_LOOKED_AT = 30;
+
 export function bagRoutes({ lab, stock, clock }: Served): OpenAPIHono {
   const app = apiApp();
   app.openapi(getBags, async (c) => {
     const { bags, boxes, change } = (await stock.current()).stock();
     c.header(CHANGE_HEADER, String(change));
     return c.json({ bags: bags.map((bag) => bagView(bag, sayPart(bag.part))), boxes: boxes.map((box) => ({ ...box })) }, 200);
+  });
+  app.openapi(getTouched, async (c) => {
+    const acts = await lab.read((tx) => readActs(tx, { limit: ACTS_LOOKED_AT }));
+    const now = await stock.current();
+    const bags = touchedLast(acts).flatMap((number) => now.bag(number) ?? []);
+    c.header(CHANGE_HEADER, String(now.change));
+    return c.json({ bags: bags.slice(0, c.req.valid('query').limit).map((bag) => bagView(bag, sayPart(bag.part))) }, 200);
   });
   app.openapi(getBag, async (c) => {
     const { number } = c.req.valid('param');
@@ -76,7 +95,7 @@ export function bagRoutes({ lab, stock, clock }: Served): OpenAPIHono {
     const now = await stock.current();
     c.header(CHANGE_HEADER, String(now.change));
     const { read, found } = findBags(now.index, words, limit);
-    return c.json({ read: [...read], found: found.map((one) => foundBag(one, sayPart(one.bag.part))) }, 200);
+    return c.json({ words, read: [...read], found: found.map((one) => foundBag(one, sayPart(one.bag.part))) }, 200);
   });
   app.openapi(postBag, async (c) => {
     const outcome = await takeIn(lab, clock, whoOf(c), c.req.valid('json'));

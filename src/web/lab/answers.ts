@@ -69,6 +69,7 @@ export const useLab = (): Asked<LabView> => useAnswer('/api/lab');
 export const useFound = (words: string): Asked<FoundAnswer> =>
   useAnswer(words.trim() ? address('/api/find', { words: words.trim(), limit: MOST_FOUND + 1 }) : null, { keep: true });
 export const useBags = (): Asked<{ readonly bags: readonly BagView[] }> => useAnswer('/api/bags');
+export const useTouched = (): Asked<{ readonly bags: readonly BagView[] }> => useAnswer('/api/bags/touched');
 export const useBag = (bag: number | null): Asked<BagWithHistory> =>
   useAnswer(bag === null ? null : `/api/bags/${bag}`, { keep: true });
 export const useBoxes = (): Asked<BoxesView> => useAnswer('/api/boxes');

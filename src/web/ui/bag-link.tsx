@@ -1,4 +1,5 @@
-import { Link } from '@tanstack/react-router';
+import { useNavigate } from '@tanstack/react-router';
+import { PlainLink } from './plain-link.tsx';
 import { TagWords, tagClass, tagStyle, type TagSize } from './tag.tsx';
 
 /** A tag that opens its bag in Find. */
@@ -11,9 +12,15 @@ export function BagLink({
   readonly gone?: boolean;
   readonly size?: TagSize;
 }) {
+  const navigate = useNavigate();
   return (
-    <Link to="/" search={{ bag: String(bag) }} className={tagClass({ bag, gone, size })} style={tagStyle(bag)}>
+    <PlainLink
+      href={`/?bag=${bag}`}
+      onGo={() => void navigate({ to: '/', search: { bag: String(bag) } })}
+      className={tagClass({ bag, gone, size })}
+      style={tagStyle(bag)}
+    >
       <TagWords bag={bag} />
-    </Link>
+    </PlainLink>
   );
 }

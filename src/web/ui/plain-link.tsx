@@ -1,18 +1,15 @@
-import type { MouseEvent, ReactNode } from 'react';
+import type { ComponentProps, MouseEvent } from 'react';
 
-interface PlainLinkProps {
+interface PlainLinkProps extends Omit<ComponentProps<'a'>, 'onClick'> {
   /** address in this lab, for a new tab and for who copies it */
   readonly href: string;
   /** what a plain press does instead of loading the page anew */
   readonly onGo: () => void;
-  readonly id?: string;
-  readonly className?: string;
-  readonly children: ReactNode;
 }
 
 /**
  * A link for long lists: it does not listen to the address, as the router's own does, so that a hundred of them cost nothing while
- * somebody types.
+ * somebody types or scrolls.
  */
 export function PlainLink({ onGo, children, ...rest }: PlainLinkProps) {
   const onClick = (event: MouseEvent): void => {

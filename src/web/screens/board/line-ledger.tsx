@@ -1,9 +1,12 @@
-import { useWindowVirtualizer } from '@tanstack/react-virtual';
+import { useSearch } from '@tanstack/react-router';
+import { measureElement, useWindowVirtualizer, type Virtualizer } from '@tanstack/react-virtual';
 import { useCallback, useEffect, useState, type ReactNode } from 'react';
 import { BOARD_PAGE } from '#say/en/board-page.ts';
+import { writeWords } from '../../address.ts';
 import { usePrinting } from '../../ui/narrow.ts';
 import type { TableRow } from './board.ts';
 import { LineRow } from './line-row.tsx';
+import { changed, toRow } from './place.ts';
 
 /** From here on only what is on the screen is in the page. */
 const MANY = 80;
@@ -22,12 +25,13 @@ export function LineLedger({ rows, row }: LedgerProps) {
 }
 
 function AllLines({ rows, row }: LedgerProps) {
+  const hrefOf = useLineHref();
   return (
     <Table>
       <tbody>
         {rows.map((one, at) =>
           one.line ? (
-            <LineRow key={one.key} line={one.line} on={one.line.row === row} index={at} whole />
+            <LineRow key={one.key} line={one.line} on={one.line.row === row} href={hrefOf(one.line.row)} index={at} whole />
           ) : (
             <GroupHead key={one.key} head={one.head} />
           ),
@@ -37,13 +41,26 @@ function AllLines({ rows, row }: LedgerProps) {
   );
 }
 
+/** The address of the board with a line chosen. */
+function useLineHref(): (row: number) => string {
+  const words = useSearch({ from: '/boards/$board' });
+  return (row) => writeWords({ ...changed(words, toRow(row)) });
+}
+
+/** A row that comes is as high as rows are until the browser has drawn it: asking it would draw the page once more for each. */
+function sizeOf(row: Element, entry: ResizeObserverEntry | undefined, list: Virtualizer<Window, Element>): number {
+  if (entry) return measureElement(row, entry, list);
+  const index = list.indexFromElement(row);
+  return list.itemSizeCache.get(list.options.getItemKey(index)) ?? list.options.estimateSize(index);
+}
+
 /** Rows of a long board as the window passes them; what is above and below is room of the same height. */
 function ManyLines({ rows, row }: LedgerProps) {
+  const hrefOf = useLineHref();
   const [top, setTop] = useState(0);
   const place = useCallback((body: HTMLElement | null) => {
     if (!body) return undefined;
     const measure = (): void => setTop(Math.round(body.getBoundingClientRect().top + scrollY));
-    measure();
     // a note that comes or goes above moves the rows, and the page grows or shrinks with it
     const watch = new ResizeObserver(measure);
     watch.observe(document.body);
@@ -56,6 +73,7 @@ function ManyLines({ rows, row }: LedgerProps) {
     getItemKey: (at) => rows[at]?.key ?? at,
     overscan: BEYOND,
     scrollMargin: top,
+    measureElement: sizeOf,
   });
   const chosen = row === null ? -1 : rows.findIndex(({ line }) => line?.row === row);
   useEffect(() => {
@@ -77,6 +95,7 @@ function ManyLines({ rows, row }: LedgerProps) {
               key={one.key}
               line={one.line}
               on={one.line.row === row}
+              href={hrefOf(one.line.row)}
               index={index}
               whole={false}
               measure={virtual.measureElement}

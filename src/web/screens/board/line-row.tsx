@@ -1,4 +1,4 @@
-import { Link } from '@tanstack/react-router';
+import { useNavigate } from '@tanstack/react-router';
 import { memo, useEffect, useRef } from 'react';
 import type { BoardLine } from '#api/boards.ts';
 import { writeRefs } from '#core/bom/write-refs.ts';
@@ -6,6 +6,7 @@ import { BOARD_PAGE, sayShort } from '#say/en/board-page.ts';
 import { figures } from '#say/en/ui.ts';
 import { BagLink } from '../../ui/bag-link.tsx';
 import { Fit, type Fits } from '../../ui/fit.tsx';
+import { PlainLink } from '../../ui/plain-link.tsx';
 import { asksOf, bagOf, groupOf, standingOf, whyOf, type Standing } from './board.ts';
 import { changed, toRow, type BoardWords } from './place.ts';
 
@@ -22,6 +23,8 @@ export const wordOf = (standing: Standing): string =>
 interface LineRowProps {
   readonly line: BoardLine;
   readonly on: boolean;
+  /** address of the board with this line chosen */
+  readonly href: string;
   /** of a table that shows a part of its rows: its place in the whole, from 0 */
   readonly index: number;
   readonly whole: boolean;
@@ -29,7 +32,7 @@ interface LineRowProps {
 }
 
 /** One line: what it asks, what answers it and why, and what that leaves. */
-export const LineRow = memo(function LineRow({ line, on, index, whole, measure }: LineRowProps) {
+export const LineRow = memo(function LineRow({ line, on, href, index, whole, measure }: LineRowProps) {
   const now = groupOf(line) === 'now';
   const bag = bagOf(line);
   const why = whyOf(line);
@@ -46,7 +49,7 @@ export const LineRow = memo(function LineRow({ line, on, index, whole, measure }
         {line.row}
       </td>
       <td className="main refs" data-as="main">
-        <PickLink line={line} on={on} />
+        <PickLink line={line} on={on} href={href} />
       </td>
       <td className="two asks" data-as="code" data-fold={now && line.holds ? 'no' : undefined}>
         {asksOf(line) ?? <SaidCell said={line.said} />}
@@ -94,7 +97,8 @@ function Left({ line, now }: { readonly line: BoardLine; readonly now: boolean }
   );
 }
 
-function PickLink({ line, on }: { readonly line: BoardLine; readonly on: boolean }) {
+function PickLink({ line, on, href }: Pick<LineRowProps, 'line' | 'on' | 'href'>) {
+  const navigate = useNavigate();
   const link = useRef<HTMLAnchorElement>(null);
   const refs = writeRefs(line.refs);
   // the focus goes with the chosen line, unless it is busy elsewhere on the page
@@ -103,19 +107,23 @@ function PickLink({ line, on }: { readonly line: BoardLine; readonly on: boolean
     if (on && (at === document.body || at?.closest('.lines'))) link.current?.focus();
   }, [on]);
   return (
-    <Link
+    <PlainLink
       ref={link}
-      from="/boards/$board"
-      to="/boards/$board"
-      params={true}
-      search={(now: BoardWords) => changed(now, toRow(line.row))}
-      resetScroll={false}
-      preload={false}
+      href={href}
+      onGo={() =>
+        void navigate({
+          from: '/boards/$board',
+          to: '/boards/$board',
+          params: true,
+          search: (now: BoardWords) => changed(now, toRow(line.row)),
+          resetScroll: false,
+        })
+      }
       className="pick"
       data-row={line.row}
       aria-label={`${refs === '' ? BOARD_PAGE.noRefs : refs}, ${BOARD_PAGE.fold.line} ${line.row}`}
     >
       {refs === '' ? <span className="two">{BOARD_PAGE.noRefs}</span> : refs}
-    </Link>
+    </PlainLink>
   );
 }

@@ -18,19 +18,19 @@ import { BagMoves } from './bag-moves.tsx';
 import { DeedForm } from './deed-form.tsx';
 import { latestUndoable } from './movements.ts';
 import type { BagDeed, FindPlace } from './place.ts';
-import type { StandsIn } from './places.ts';
+import type { Places, StandsIn } from './places.ts';
 
 interface BagDrawerProps {
   readonly number: number;
   readonly place: FindPlace;
-  readonly at: StandsIn | undefined;
+  readonly places: Places;
   readonly boxes: BoxesView | undefined;
   /** it stands over the list, as a view of its own */
   readonly over: boolean;
 }
 
 /** Everything about one bag, and what can be done with it. */
-export function BagDrawer({ number, place, at, boxes, over }: BagDrawerProps) {
+export function BagDrawer({ number, place, places, boxes, over }: BagDrawerProps) {
   const asked = useBag(number);
   // the former bag's answer stays while the next one comes, but is not this bag's
   const bag = asked.value?.bag === number ? asked.value : undefined;
@@ -61,7 +61,7 @@ export function BagDrawer({ number, place, at, boxes, over }: BagDrawerProps) {
         <TroubleNote trouble={asked.trouble} />
       )}
       {!bag && asked.waiting && <p className="two">{BAG_DRAWER.reading(number)}</p>}
-      {bag && !missing && <Bag key={`bag ${number}`} bag={bag} place={place} at={at} boxes={boxes} />}
+      {bag && !missing && <Bag key={`bag ${number}`} bag={bag} place={place} at={places(bag.bag, bag.box)} boxes={boxes} />}
     </aside>
   );
 }

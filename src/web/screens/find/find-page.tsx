@@ -1,12 +1,14 @@
 import { Navigate } from '@tanstack/react-router';
-import { useDeferredValue, useMemo } from 'react';
+import { useMemo } from 'react';
 import type { FoundAnswer } from '#api/bags.ts';
+import type { LabView } from '#api/lab.ts';
 import { BAG_DRAWER } from '#say/en/bag-drawer.ts';
 import { FIND_PAGE, sayLab, sayLabMore } from '#say/en/find-page.ts';
-import { useBoxes, useFound, useLab } from '../../lab/answers.ts';
+import { useBoxes, useFound, useLab, useTouched } from '../../lab/answers.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { useKeys } from '../../ui/keys.ts';
 import { isNarrow, useNarrow } from '../../ui/narrow.ts';
+import { usePainted } from '../../ui/painted.ts';
 import { Note } from '../../ui/note.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
 import { useTypedNumber } from '../../ui/typed-number.ts';
@@ -15,8 +17,8 @@ import { BagDrawer } from './bag-drawer.tsx';
 import { answerOf, groupsOf, rowsOf, stepFrom } from './find.ts';
 import { BagLedger, rowId, whysOf } from './found-ledger.tsx';
 import { useFindPlace, type FindPlace } from './place.ts';
-import { placesOf, type StandsIn } from './places.ts';
-import { Start, useTouched, WaysToAsk } from './start.tsx';
+import { placesOf, type Places } from './places.ts';
+import { Start, WaysToAsk } from './start.tsx';
 import { useTypedWords } from './typed-words.ts';
 import './find.css';
 
@@ -33,11 +35,15 @@ function Find() {
   const found = useFound(text);
   const boxes = useBoxes();
   const places = useMemo(() => placesOf(boxes.value), [boxes.value]);
+  const lab = useLab();
   const touched = useTouched();
+  const last = touched.value?.bags ?? [];
   const narrow = useNarrow();
   const asks = text.trim() !== '';
+  // what stands below comes when all above it is known, so that nothing moves
+  const known = lab.value !== undefined && !touched.waiting;
   const answer = asks ? found.value : undefined;
-  const rows = asks ? rowsOf(groupsOf(answer?.found ?? [])) : touched.map(({ bag }) => bag);
+  const rows = asks ? rowsOf(groupsOf(answer?.found ?? [])) : last.map(({ bag }) => bag);
   const over = narrow && place.bag !== null;
   useFindKeys(place, rows, type);
   const step = (by: 1 | -1): void => toRow(place, stepFrom(rows, place.bag, by));
@@ -56,57 +62,49 @@ function Find() {
               rows[0] !== undefined && place.go({ words: text, bag: rows[0] }, place.bag === null ? 'push' : 'replace')
             }
           />
-          <TroubleNote trouble={found.trouble ?? boxes.trouble} />
+          <TroubleNote trouble={found.trouble ?? boxes.trouble ?? touched.trouble} />
           {asks ? (
-            <Found answer={answer} chosen={place.bag} words={text} places={places} />
+            <Found answer={answer} chosen={place.bag} places={places} />
           ) : (
             <>
-              <LabAnswer />
-              <Start chosen={place.bag} places={places} />
+              <LabAnswer lab={lab.value} />
+              {known && <Start last={last} chosen={place.bag} places={places} />}
             </>
           )}
-          <FindKeyHints open={place.bag !== null} />
+          {(asks || known) && <FindKeyHints open={place.bag !== null} />}
         </div>
-        {place.bag !== null && (
-          <BagDrawer number={place.bag} place={place} at={places.get(place.bag)} boxes={boxes.value} over={over} />
-        )}
+        {place.bag !== null && <BagDrawer number={place.bag} place={place} places={places} boxes={boxes.value} over={over} />}
       </div>
     </main>
   );
 }
 
-function LabAnswer() {
-  const { value } = useLab();
-  if (!value) return <Answer title={FIND_PAGE.reading} />;
-  return <Answer title={sayLab(value.bags, value.boxes)} why={sayLabMore(value.exhausted, value.toCount)} />;
+function LabAnswer({ lab }: { readonly lab: LabView | undefined }) {
+  if (!lab) return <Answer title={FIND_PAGE.reading} />;
+  return <Answer title={sayLab(lab.bags, lab.boxes)} why={sayLabMore(lab.exhausted, lab.toCount)} />;
 }
 
 interface FoundProps {
   readonly answer: FoundAnswer | undefined;
   readonly chosen: number | null;
-  readonly words: string;
-  readonly places: ReadonlyMap<number, StandsIn>;
+  readonly places: Places;
 }
 
-function Found({ answer, chosen, words, places }: FoundProps) {
-  // the rows need the words for their addresses alone: not before the answer is painted
-  const later = useDeferredValue(words);
+const A_SCREEN = 24;
+
+function Found({ answer, chosen, places }: FoundProps) {
+  // of another answer what fits on a screen is painted first, so that typing never waits for the rest
+  const painted = usePainted(answer);
   if (!answer) return <Answer title={FIND_PAGE.looking} />;
   const { title, why } = answerOf(answer);
-  const groups = groupsOf(answer.found).map(({ group, bags }) => ({ head: group, bags }));
+  const found = painted?.words === answer.words ? answer.found : answer.found.slice(0, A_SCREEN);
+  const groups = groupsOf(found).map(({ group, bags }) => ({ head: group, bags }));
   return (
     <>
       <Answer title={title} why={why} />
       {groups.length > 0 ? (
         <div className="col">
-          <BagLedger
-            caption={FIND_PAGE.caption(words)}
-            groups={groups}
-            chosen={chosen}
-            words={later}
-            places={places}
-            why={whysOf(answer.found)}
-          />
+          <BagLedger caption={FIND_PAGE.caption} groups={groups} chosen={chosen} places={places} why={whysOf(answer.found)} />
         </div>
       ) : (
         <div className="nothing">

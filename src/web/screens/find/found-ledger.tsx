@@ -3,10 +3,9 @@ import { memo } from 'react';
 import type { FoundBag } from '#api/bags.ts';
 import { FIND_PAGE, sayAmount } from '#say/en/find-page.ts';
 import { sayDepth } from '#say/en/place-words.ts';
-import { writeWords } from '../../address.ts';
 import { PlainLink } from '../../ui/plain-link.tsx';
 import { Tag } from '../../ui/tag.tsx';
-import type { StandsIn } from './places.ts';
+import type { Places, StandsIn } from './places.ts';
 import { standsAs, whyOf, type FoundGroup } from './find.ts';
 
 /** What a row needs to know of a bag, whether it was found or touched last. */
@@ -16,8 +15,7 @@ interface LedgerProps {
   readonly caption: string;
   readonly groups: readonly { readonly head: FoundGroup['group'] | null; readonly bags: readonly RowBag[] }[];
   readonly chosen: number | null;
-  readonly words: string;
-  readonly places: ReadonlyMap<number, StandsIn>;
+  readonly places: Places;
   /** the second voice of a row */
   readonly why?: ReadonlyMap<number, string>;
 }
@@ -28,7 +26,7 @@ export const whysOf = (found: readonly FoundBag[]): ReadonlyMap<number, string> 
   new Map(found.map((bag) => [bag.bag, whyOf(bag)]));
 
 /** Bags, each with its name as the link to its drawer. */
-export function BagLedger({ caption, groups, chosen, words, places, why }: LedgerProps) {
+export function BagLedger({ caption, groups, chosen, places, why }: LedgerProps) {
   return (
     <table className="ledger fold bags">
       <caption className="vh">{caption}</caption>
@@ -56,8 +54,7 @@ export function BagLedger({ caption, groups, chosen, words, places, why }: Ledge
               bag={bag}
               on={bag.bag === chosen}
               opens={chosen === null}
-              words={words}
-              at={places.get(bag.bag)}
+              at={places(bag.bag, bag.box)}
               why={why?.get(bag.bag) ?? ''}
             />
           ))}
@@ -84,14 +81,12 @@ interface RowProps {
   readonly on: boolean;
   /** no bag is open: opening this one is a move that Back takes back */
   readonly opens: boolean;
-  readonly words: string;
   readonly at: StandsIn | undefined;
   readonly why: string;
 }
 
-const BagRow = memo(function BagRow({ bag, on, opens, words, at, why }: RowProps) {
-  const navigate = useNavigate();
-  const search = { ...(words.trim() && { words }), bag: String(bag.bag) };
+const BagRow = memo(function BagRow({ bag, on, opens, at, why }: RowProps) {
+  const navigate = useNavigate({ from: '/' });
   const gone = bag.onHand === 0;
   return (
     <tr className={[on && 'on', gone && 'off'].filter(Boolean).join(' ') || undefined} aria-current={on || undefined}>
@@ -102,8 +97,15 @@ const BagRow = memo(function BagRow({ bag, on, opens, words, at, why }: RowProps
         <PlainLink
           id={rowId(bag.bag)}
           className="pick"
-          href={`/${writeWords(search)}`}
-          onGo={() => void navigate({ to: '/', search, replace: !opens, resetScroll: false })}
+          href={`/?bag=${bag.bag}`}
+          onGo={() =>
+            void navigate({
+              to: '/',
+              search: ({ words }: { readonly words?: string }) => ({ ...(words && { words }), bag: String(bag.bag) }),
+              replace: !opens,
+              resetScroll: false,
+            })
+          }
         >
           {bag.said.name}
         </PlainLink>

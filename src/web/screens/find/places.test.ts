@@ -20,10 +20,11 @@ const box: BoxPicture = {
 
 void test('rank counts what stands there, in the order of the box, and not the exhausted ones', () => {
   const places = placesOf({ boxes: [box], loose: [] });
-  assert.deepEqual(places.get(63), { box: 'B', rank: 3, of: 3, after: 900 });
-  assert.deepEqual(places.get(61), { box: 'B', rank: 1, of: 3, after: null });
-  assert.equal(places.get(62), undefined);
-  assert.equal(placesOf(undefined).size, 0);
+  assert.deepEqual(places(63, 'B'), { box: 'B', rank: 3, of: 3, after: 900 });
+  assert.deepEqual(places(61, 'B'), { box: 'B', rank: 1, of: 3, after: null });
+  assert.equal(places(62, 'B'), undefined);
+  assert.equal(places(63, 'A'), undefined);
+  assert.equal(placesOf(undefined)(63, 'B'), undefined);
 });
 
 void test('the look into a box has one upright a place, and one a bag where it is over full', () => {

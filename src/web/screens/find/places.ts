@@ -10,15 +10,25 @@ export interface StandsIn {
   readonly after: number | null;
 }
 
-/** Where each live bag of the lab stands, in one walk over the boxes. */
-export function placesOf(boxes: BoxesView | undefined): ReadonlyMap<number, StandsIn> {
-  const places = new Map<number, StandsIn>();
-  for (const { name, bags } of boxes?.boxes ?? []) {
-    const there = bags.filter(({ standing }) => standing === 'holds');
-    for (const [at, { bag }] of there.entries())
-      places.set(bag, { box: name, rank: at + 1, of: there.length, after: there[at - 1]?.bag ?? null });
-  }
-  return places;
+export type Places = (bag: number, box: string | null) => StandsIn | undefined;
+
+/** Where the live bags of the lab stand; a box is walked when one of its bags is first asked for. */
+export function placesOf(boxes: BoxesView | undefined): Places {
+  const walked = new Map<string, ReadonlyMap<number, StandsIn>>();
+  return (bag, name) => {
+    const box = boxes?.boxes.find((one) => one.name === name);
+    if (!box) return undefined;
+    const places = walked.get(box.name) ?? placesIn(box);
+    walked.set(box.name, places);
+    return places.get(bag);
+  };
+}
+
+function placesIn({ name, bags }: BoxesView['boxes'][number]): ReadonlyMap<number, StandsIn> {
+  const there = bags.filter(({ standing }) => standing === 'holds');
+  return new Map(
+    there.map(({ bag }, at) => [bag, { box: name, rank: at + 1, of: there.length, after: there[at - 1]?.bag ?? null }]),
+  );
 }
 
 /** The look down into a box, front first, with one bag in it drawn tall; places that are left stand at the back. */

@@ -1,17 +1,16 @@
 import { FIND_PAGE, WAYS_TO_ASK } from '#say/en/find-page.ts';
-import { useActs, useBags } from '../../lab/answers.ts';
-import { touchedLast } from './touched.ts';
-import { BagLedger } from './found-ledger.tsx';
-import type { StandsIn } from './places.ts';
+import { BagLedger, type RowBag } from './found-ledger.tsx';
+import type { Places } from './places.ts';
 
 interface StartProps {
+  /** the bags touched last, the newest first */
+  readonly last: readonly RowBag[];
   readonly chosen: number | null;
-  readonly places: ReadonlyMap<number, StandsIn>;
+  readonly places: Places;
 }
 
 /** Nothing typed yet: the bags touched last, and ways to ask. */
-export function Start({ chosen, places }: StartProps) {
-  const last = useTouched();
+export function Start({ last, chosen, places }: StartProps) {
   return (
     <div className="cols2">
       <div className="col">
@@ -21,13 +20,7 @@ export function Start({ chosen, places }: StartProps) {
         {last.length === 0 ? (
           <p className="two">{FIND_PAGE.noneTouched}</p>
         ) : (
-          <BagLedger
-            caption={FIND_PAGE.lastCaption}
-            groups={[{ head: null, bags: last }]}
-            chosen={chosen}
-            words=""
-            places={places}
-          />
+          <BagLedger caption={FIND_PAGE.lastCaption} groups={[{ head: null, bags: last }]} chosen={chosen} places={places} />
         )}
       </div>
       <WaysToAsk />
@@ -52,12 +45,4 @@ export function WaysToAsk() {
       </dl>
     </div>
   );
-}
-
-const ACTS = 30;
-
-export function useTouched(): ReturnType<typeof touchedLast> {
-  const acts = useActs(ACTS);
-  const bags = useBags();
-  return touchedLast(acts.value?.acts ?? [], bags.value?.bags ?? []);
 }

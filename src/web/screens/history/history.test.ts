@@ -1,8 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { ActView } from '#api/acts.ts';
-import { touchedLast } from '../find/touched.ts';
-import type { BagView } from '#api/bags.ts';
 import { deedsOf } from './history.ts';
 
 const act = (bags: readonly number[], more: number, movements = bags.length + more): ActView => ({
@@ -20,20 +18,11 @@ const act = (bags: readonly number[], more: number, movements = bags.length + mo
   bags: [...bags],
   more,
 });
-const bag = (number: number): BagView => ({ bag: number }) as BagView; // as: only the number is looked at
 
 void test('a deed names as many further bags as its act has, however often each moved', () => {
   const eight = [1, 2, 3, 4, 5, 6, 7, 8];
   assert.deepEqual(
     deedsOf([act(eight, 0, 12), act(eight, 3), act([9], 0, 2)]).map(({ moreBags }) => moreBags),
     [0, 3, 0],
-  );
-});
-
-void test('bags of an act that names not all of them stand behind those of the others', () => {
-  const bags = [1, 2, 3].map(bag);
-  assert.deepEqual(
-    touchedLast([act([3], 1), act([2], 0), act([1], 0)], bags).map((one) => one.bag),
-    [2, 1, 3],
   );
 });
