@@ -3,6 +3,7 @@ import { after, before, test } from 'node:test';
 import type { Browser, Page } from '@playwright/test';
 import { openBrowser } from './browser.ts';
 import { openLab, type OpenLab } from './lab.ts';
+import { loseAnswers } from './lose-answers.ts';
 import { axeFaults, layoutFaults, watchPage } from './page-faults.ts';
 
 const browser: Browser | null = await openBrowser();
@@ -129,13 +130,10 @@ if (browser) {
     await openDraft(page, lab, 'bom', BOM);
     await page.getByLabel('Board', { exact: true }).fill('Rain gauge');
     await page.getByLabel('Board', { exact: true }).press('Enter');
-    await page.route('**/keep', async (route) => {
-      await route.fetch();
-      await route.abort();
-    });
+    const hearAgain = await loseAnswers(page, '**/keep');
     await page.getByRole('button', { name: /^Keep as Rain gauge/ }).click();
     await page.getByText('The lab does not answer.').waitFor();
-    await page.unroute('**/keep');
+    await hearAgain();
     await page.getByRole('button', { name: 'Try again' }).click();
     await page.waitForURL(/\/boards\/Rain/);
     await page.close();

@@ -3,6 +3,7 @@ import { after, before, test } from 'node:test';
 import type { Browser, Page } from '@playwright/test';
 import { openBrowser } from './browser.ts';
 import { openLab, type OpenLab } from './lab.ts';
+import { loseAnswers } from './lose-answers.ts';
 import { axeFaults, layoutFaults, watchPage } from './page-faults.ts';
 
 const browser: Browser | null = await openBrowser();
@@ -69,13 +70,10 @@ if (browser) {
     assert.equal(await page.getByLabel('How many').inputValue(), '');
     assert.equal(await onHand(lab, 70), before + 20);
 
-    await page.route('**/api/undo', async (route) => {
-      await route.fetch();
-      await route.abort();
-    });
+    const hearAgain = await loseAnswers(page, '**/api/undo');
     await page.getByRole('button', { name: 'Take back' }).first().click();
     await page.getByText('The lab does not answer.').waitFor();
-    await page.unroute('**/api/undo');
+    await hearAgain();
     await page.getByRole('button', { name: 'Try again' }).click();
     await page.getByText('taken back').first().waitFor();
     assert.equal(await onHand(lab, 70), before);
@@ -107,14 +105,11 @@ if (browser) {
     await page.getByLabel('What it says').fill('M3x8 screw');
     await page.getByLabel('How many').fill('100');
     // the lab books it, and its answer is lost on the way
-    await page.route('**/api/bags', async (route) => {
-      await route.fetch();
-      await route.abort();
-    });
+    const hearAgain = await loseAnswers(page, '**/api/bags');
     await page.getByLabel('How many').press('Enter');
     await page.getByText('The lab does not answer.').waitFor();
     assert.equal(await page.getByLabel('What it says').inputValue(), 'M3x8 screw');
-    await page.unroute('**/api/bags');
+    await hearAgain();
     await page.getByRole('button', { name: 'Try again' }).click();
     await page.getByRole('heading', { name: /is in: 100 of/ }).waitFor();
     assert.equal((await bags(lab)).filter(({ box }) => box === 'C').length, 1);
