@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { chromium, type Browser } from '@playwright/test';
+import { chromium, type Browser, type BrowserContextOptions } from '@playwright/test';
 
 const CHROMIUM = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
@@ -19,3 +19,13 @@ export async function openBrowser(): Promise<Browser | null> {
   );
   return null;
 }
+
+export const DESK = { viewport: { width: 1440, height: 900 } };
+export const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
+/** What a page is opened with, by the words of a test's name. */
+export const KINDS: Readonly<Record<string, BrowserContextOptions>> = {
+  desk: DESK,
+  'desk, dark': { ...DESK, colorScheme: 'dark' },
+  hand: PHONE,
+  'hand, dark': { ...PHONE, colorScheme: 'dark' },
+};

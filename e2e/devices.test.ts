@@ -2,12 +2,11 @@ import assert from 'node:assert/strict';
 import { networkInterfaces } from 'node:os';
 import { after, before, test } from 'node:test';
 import type { Browser } from '@playwright/test';
-import { openBrowser } from './browser.ts';
+import { DESK, PHONE, openBrowser } from './browser.ts';
 import { openLab, type OpenLab } from './lab.ts';
 import { axeFaults, layoutFaults, watchPage } from './page-faults.ts';
 
 const browser: Browser | null = await openBrowser();
-const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 /** A machine without a network has nobody to invite. */
 const networked = Object.values(networkInterfaces()).some((all) =>
   all?.some(({ internal, family }) => !internal && family === 'IPv4'),
@@ -25,7 +24,7 @@ if (browser) {
   });
 
   void test('a phone is invited, joins under its name, is seen at once at the desk, and is forgotten', { skip }, async () => {
-    const room = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+    const room = await browser.newContext(DESK);
     const desk = await room.newPage();
     const faults = watchPage(desk, lab.url);
     await desk.goto(`${lab.url}devices`);

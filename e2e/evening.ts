@@ -1,4 +1,5 @@
 import type { Browser } from '@playwright/test';
+import { DESK, PHONE } from './browser.ts';
 import type { Hands } from './hands.ts';
 import type { OpenLab } from './lab.ts';
 
@@ -33,7 +34,7 @@ interface Evening {
 
 /** First run, a list, a BOM, a kit for three boards, its pick on a phone, soldered, leftovers back. */
 export async function eveningWith(browser: Browser, lab: OpenLab, hands: Hands): Promise<Evening> {
-  const desk = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  const desk = await browser.newPage(DESK);
   const hand = hands.make(desk);
   await desk.goto(lab.url);
   await hand.file(desk.getByRole('button', { name: 'Choose a list' }), LIST);
@@ -65,7 +66,7 @@ export async function eveningWith(browser: Browser, lab: OpenLab, hands: Hands):
 
 /** The phone at the boxes, 390 px wide: stop by stop, then the rest of a box at once. */
 async function pickInTheHand(browser: Browser, kit: string, hands: Hands): Promise<void> {
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+  const context = await browser.newContext(PHONE);
   const phone = await context.newPage();
   const hand = hands.make(phone);
   await phone.goto(`${kit.split('?')[0]}/pick`);

@@ -1,12 +1,10 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import type { Browser, Page } from '@playwright/test';
-import { openBrowser } from './browser.ts';
+import { DESK, PHONE, openBrowser } from './browser.ts';
 import { openLab, type OpenLab } from './lab.ts';
 import { axeFaults, layoutFaults, watchPage } from './page-faults.ts';
 
-const DESK = { viewport: { width: 1440, height: 900 } };
-const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 const browser: Browser | null = await openBrowser();
 
 if (browser) {

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import type { Browser, Page } from '@playwright/test';
 import type { BuildView, KitTakeView, KitView } from '#api/kits.ts';
-import { openBrowser } from './browser.ts';
+import { openBrowser, PHONE } from './browser.ts';
 import { openLab, type OpenLab } from './lab.ts';
 import { axeFaults, layoutFaults, watchPage } from './page-faults.ts';
 
@@ -28,8 +28,7 @@ if (browser) {
     const open = (await kit()).takes.find(({ state }) => state === 'open');
     return open ?? assert.fail('a stop is open');
   };
-  const phone = async (): Promise<Page> =>
-    (await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true })).newPage();
+  const phone = async (): Promise<Page> => (await browser.newContext(PHONE)).newPage();
 
   void test('with one hand at the boxes: as planned, undone, fewer, skipped, the wrong bag; each right to the piece', async () => {
     const page = await phone();

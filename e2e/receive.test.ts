@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import type { Browser, Page } from '@playwright/test';
-import { openBrowser } from './browser.ts';
+import { KINDS, openBrowser } from './browser.ts';
 import { openLab, type OpenLab } from './lab.ts';
 import { loseAnswers } from './lose-answers.ts';
 import { axeFaults, layoutFaults, watchPage } from './page-faults.ts';
@@ -117,12 +117,7 @@ if (browser) {
     await page.close();
   });
 
-  for (const [name, options] of Object.entries({
-    desk: { viewport: { width: 1440, height: 900 } },
-    'desk, dark': { viewport: { width: 1440, height: 900 }, colorScheme: 'dark' as const },
-    hand: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
-    'hand, dark': { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, colorScheme: 'dark' as const },
-  }))
+  for (const [name, options] of Object.entries(KINDS))
     void test(`no fault that axe knows while a bag with a doubt is typed over a number that is taken: ${name}`, async () => {
       const context = await browser.newContext(options);
       const page = await context.newPage();

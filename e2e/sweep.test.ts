@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
 import type { Browser, BrowserContext, Page } from '@playwright/test';
-import { openBrowser } from './browser.ts';
+import { DESK, PHONE, openBrowser } from './browser.ts';
 import { hardLab } from './hard-lab.ts';
 import { openLab, type OpenLab } from './lab.ts';
 import { axeFaults, layoutFaults, strangeFonts, stretchWords, watchPage } from './page-faults.ts';
@@ -11,8 +11,6 @@ const browser: Browser | null = await openBrowser();
 /** axe takes seconds a page: each run looks in one scheme at each width, the long one in both. */
 const LONG = process.env['BAGATELLE_LONG'] === '1';
 const AT_ONCE = 3;
-const DESK = { viewport: { width: 1440, height: 900 } };
-const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 };
 
 if (browser) {
   void describe('every page in every state', () => {
