@@ -2,13 +2,12 @@ import { createRoute, z, type OpenAPIHono } from '@hono/zod-openapi';
 import { findBags } from '#actions/find-bags.ts';
 import { bagInWords, readInWords } from '#actions/part-words.ts';
 import { takeIn } from '#actions/take-in.ts';
+import { touchedBags } from '#actions/touched-bags.ts';
 import { bagPage, bagView, foundBag, partReading } from '#api/bag-answers.ts';
 import { BagView, BagWithHistory, BoxView, FoundAnswer, NewBag, NewBagRequest, PartReading } from '#api/bags.ts';
 import { figures } from '#api/figures.ts';
 import { PROBLEMS } from '#api/problem.ts';
-import { touchedLast } from '#core/stock/touched.ts';
 import { readBagPage } from '#db/bag-page.ts';
-import { readActs } from '#db/history.ts';
 import { sayPart } from '#say/en/said.ts';
 import { actRoute } from '../act-route.ts';
 import { doneOf } from '../answer-act.ts';
@@ -67,8 +66,6 @@ const getReading = createRoute({
   responses: { 200: { description: 'the reading', content: json(PartReading) }, ...PROBLEMS },
 });
 
-const ACTS_LOOKED_AT = 30;
-
 export function bagRoutes({ lab, stock, clock }: Served): OpenAPIHono {
   const app = apiApp();
   app.openapi(getBags, async (c) => {
@@ -77,11 +74,9 @@ export function bagRoutes({ lab, stock, clock }: Served): OpenAPIHono {
     return c.json({ bags: bags.map((bag) => bagView(bag, sayPart(bag.part))), boxes: boxes.map((box) => ({ ...box })) }, 200);
   });
   app.openapi(getTouched, async (c) => {
-    const acts = await lab.read((tx) => readActs(tx, { limit: ACTS_LOOKED_AT }));
-    const now = await stock.current();
-    const bags = touchedLast(acts).flatMap((number) => now.bag(number) ?? []);
-    c.header(CHANGE_HEADER, String(now.change));
-    return c.json({ bags: bags.slice(0, c.req.valid('query').limit).map((bag) => bagView(bag, sayPart(bag.part))) }, 200);
+    const { bags, change } = await touchedBags(lab, stock, c.req.valid('query').limit);
+    c.header(CHANGE_HEADER, String(change));
+    return c.json({ bags: bags.map((bag) => bagView(bag, sayPart(bag.part))) }, 200);
   });
   app.openapi(getBag, async (c) => {
     const { number } = c.req.valid('param');
