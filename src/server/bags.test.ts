@@ -146,3 +146,18 @@ void test('a bag says what its movements were for, what is promised, which bags 
   assert.deepEqual([after.usedOn, after.reservedFor.length], [[], 1]);
   assert.deepEqual(await http.lab.read(checkLab), []);
 });
+
+void test('the bags touched last come first, the newest act before the others', async () => {
+  for (const bag of [3, 6]) {
+    const picked = await http.post('/api/movements', { id: randomUUID(), kind: 'picked', bag, quantity: 1 });
+    assert.equal(picked.status, 201);
+  }
+  const { bags } = await bodyOf<{ bags: readonly { bag: number; onHand: number }[] }>(http.get('/api/bags/touched?limit=2'));
+  assert.deepEqual(
+    bags.map(({ bag, onHand }) => [bag, onHand]),
+    [
+      [6, 59],
+      [3, 49],
+    ],
+  );
+});
