@@ -1,7 +1,10 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { decimal, toNumber } from '#core/quantity/decimal.ts';
+import { readBands, writeBands } from '#core/part/marking/bands.ts';
+import { COLOURS, COLOUR_ROWS, type Colour } from '#core/part/marking/colours.data.ts';
+import { readMarking } from '#core/part/marking/read-marking.ts';
+import { decimal, multiply, toNumber } from '#core/quantity/decimal.ts';
 import { readFigures, readRkm } from '#core/quantity/mark.ts';
 import { leadingRkmAt, quantityAt } from '#core/quantity/quantity.ts';
 import { readToleranceLetter, writeToleranceLetter } from '#core/quantity/tolerance.ts';
@@ -44,4 +47,53 @@ void test('each tolerance letter reads to the printed limits, and is written for
 void test('each mark reads to the printed value', () => {
   for (const [mark = '', of, value = ''] of rows('marks'))
     assert.equal(readFigures(mark, of === 'capacitor'), decimal(value), `${mark} on a ${of}`);
+});
+
+const LOOKS = {
+  resistor: { look: 'chip', scale: '1' },
+  capacitor: { look: 'capacitor', scale: '1e-12' },
+  inductor: { look: 'coil', scale: '1e-6' },
+} as const;
+
+void test('each mark is the most plausible reading on its part, or one of its readings', () => {
+  for (const [mark = '', of = '', value = ''] of rows('marks')) {
+    const { look, scale } = LOOKS[of as keyof typeof LOOKS]; // as: the file names these three
+    const [first] = readMarking(mark, { look }).readings;
+    assert.equal(first?.facts.value?.value, multiply(decimal(value), decimal(scale)), `${mark} on a ${of}`);
+  }
+});
+
+void test('what is printed on capacitors reads to the printed value, tolerance and voltage', () => {
+  for (const [mark = '', value = '', low = '', high = '', volt = ''] of rows('printed')) {
+    const facts = readMarking(mark, { look: 'capacitor' }).readings[0]?.facts;
+    assert.equal(facts?.value?.value, multiply(decimal(value), decimal('1e-12')), mark);
+    assert.equal(facts?.['tolerance-low']?.value ?? '', low && multiply(decimal(low), decimal('0.01')), mark);
+    assert.equal(facts?.['tolerance-high']?.value ?? '', high && multiply(decimal(high), decimal('0.01')), mark);
+    assert.equal(facts?.voltage?.value ?? '', volt && decimal(volt), mark);
+  }
+});
+
+void test('each row of bands reads to the printed value, and is written for it', () => {
+  for (const [text = '', ohm = '', percent = '', ppm = ''] of rows('bands')) {
+    const bands = text.split(' ') as Colour[]; // as: the file names colours
+    const one = readBands(bands).readings.find(({ facts }) => facts.value?.value === decimal(ohm));
+    assert.ok(one, text);
+    assert.equal(one.facts['tolerance-low']?.value ?? '', percent && multiply(decimal(percent), decimal('0.01')), text);
+    assert.equal(one.facts['temperature-coefficient']?.value ?? '', ppm && multiply(decimal(ppm), decimal('1e-6')), text);
+    const written = writeBands({ kind: 'resistor', text: '', facts: one.facts }).map((way) => way.bands.join(' '));
+    assert.ok(written.includes(text), `${text}: ${written.join(' / ')}`);
+  }
+});
+
+void test('each colour means what the table prints', () => {
+  const told = rows('colours');
+  assert.deepEqual(told.map(([colour]) => colour).toSorted(), [...COLOURS].toSorted());
+  for (const [colour = '', figure = '', power = '', tolerance = '', ppm = ''] of told) {
+    const row = COLOUR_ROWS[colour as Colour]; // as: compared above
+    assert.deepEqual(
+      [row.figure ?? '', String(row.times ?? ''), row.tolerance ?? '', row.temperature ?? ''],
+      [figure, power, tolerance, ppm],
+      colour,
+    );
+  }
 });

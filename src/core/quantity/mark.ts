@@ -1,4 +1,4 @@
-import { decimal, fromDigits, multiply, type Decimal } from './decimal.ts';
+import { decimal, digitsOf, fromDigits, multiply, type Decimal } from './decimal.ts';
 
 const RKM = /^(\d*)([RKMGTLpnuµm])(\d*)$/;
 const POWERS: Readonly<Record<string, number>> = { L: -3, R: 0, K: 3, M: 6, G: 9, T: 12, p: -12, n: -9, u: -6, µ: -6, m: -3 };
@@ -22,6 +22,17 @@ export function readFigures(text: string, capacitor = false): Decimal | null {
   if (!match) return null;
   const power = Number(match[2]);
   return fromDigits(BigInt(match[1] ?? '0'), capacitor && power > 7 ? power - 10 : power);
+}
+
+/** What `readFigures` reads back, of so many figures and one power of ten; null where the value does not fit: `(47e2, 2)` → `472`. */
+export function writeFigures(value: Decimal, figures: 2 | 3, capacitor = false): string | null {
+  const { digits, exponent } = digitsOf(value);
+  if (digits === 0n) return '0'.repeat(figures + 1);
+  const text = digits.toString().padEnd(figures, '0');
+  const power = exponent + digits.toString().length - text.length;
+  if (digits < 0n || text.length > figures) return null;
+  if (capacitor) return power >= -2 && power <= 7 ? `${text}${power < 0 ? power + 10 : power}` : null;
+  return power >= 0 && power <= 9 ? `${text}${power}` : null;
 }
 
 /** Ordering codes of the UNI-ROYAL style: the last character may be J, K or L for ×0.1, ×0.01, ×0.001; 5 % parts have a leading 0. */
@@ -61,4 +72,14 @@ export function readVoltageCode(code: string): Decimal | null {
   return /^[0-3][A-Z]$/.test(code) && mantissa !== undefined
     ? multiply(decimal(mantissa), fromDigits(1n, Number(code[0])))
     : null;
+}
+
+/** The two-character code for a rated voltage in volts, or null where there is none: 50 → `1H`. */
+export function writeVoltageCode(volts: Decimal): string | null {
+  if (volts === decimal('5.5')) return '0L';
+  if (volts === decimal('1200')) return '3L';
+  for (const [letter, mantissa] of Object.entries(MANTISSA))
+    for (let power = 0; power <= 3; power++)
+      if (multiply(decimal(mantissa), fromDigits(1n, power)) === volts) return `${power}${letter}`;
+  return null;
 }
