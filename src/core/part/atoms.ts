@@ -23,7 +23,7 @@ type Recogniser = (text: string, start: number, folded: string) => Atom | null;
 /** By how an atom begins, in this order; the first that knows the place takes it. A new sort of thing is a new row. */
 const BY_DIGIT: readonly Recogniser[] = [unifiedAt, timesAt, fuseSizeAt, sizeAt, gridAt, packageFor, quantityFor, wordFor];
 const BY_SIGN: readonly Recogniser[] = [asymmetricAt, quantityFor];
-const BY_LETTER: readonly Recogniser[] = [threadAt, dielectricAt, fuseAt, taperAt, packageFor, wordFor];
+const BY_LETTER: readonly Recogniser[] = [threadAt, dielectricAt, zeroOhmAt, fuseAt, taperAt, packageFor, wordFor];
 
 /** Splits a plain text into atoms from left to right. In a value, a letter may stand first for the point: `R47`. */
 export function atomsOf(text: string, value = false): Atom[] {
@@ -57,6 +57,8 @@ function startsAtom(text: string, i: number): boolean {
 }
 
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+/** `¼ ½ ¾ ⅛` */
+const isFraction = (code: number): boolean => (code >= 0xbc && code <= 0xbe) || code === 0x215b;
 
 function isWordCode(code: number): boolean {
   return (
@@ -69,7 +71,7 @@ function isWordCode(code: number): boolean {
 
 function recognise(text: string, start: number, folded: string, value: boolean): Atom {
   const code = text.charCodeAt(start);
-  const recognisers = isDigit(code) ? BY_DIGIT : isWordCode(code) ? BY_LETTER : BY_SIGN;
+  const recognisers = isDigit(code) || isFraction(code) ? BY_DIGIT : isWordCode(code) ? BY_LETTER : BY_SIGN;
   for (const recogniser of recognisers) {
     const atom = recogniser(text, start, folded);
     if (atom) return atom;
@@ -137,13 +139,27 @@ function dielectricAt(text: string, start: number): Atom | null {
   return { type: 'dielectric', name, start, end: start + written.length };
 }
 
-const TIMES = /\d\s?[xX]\s?(?=\d+(?:[.,]\d+)?\s?[kKMRΩ](?![A-Za-z]))/y;
+const TIMES = /\d\s?[xX]\s?(?=\d+(?:[.,]\d+)?\s?(?:[kKMRΩ]|[pnuµ]F?)(?![A-Za-z]))/y;
 
-/** `4x10k`: the count of elements before the value. */
+/** `4x10k`, `2x100n`: the count of elements before the value. */
 function timesAt(text: string, start: number): Atom | null {
   TIMES.lastIndex = start;
   const match = TIMES.exec(text);
   return match ? { type: 'size', start, end: start + match[0].length } : null;
+}
+
+const ZERO_OHM = /(?:zero|null|nul)[ -]?ohms?(?![A-Za-z0-9])/iy;
+const ZERO_LETTERS: ReadonlySet<string> = new Set('zZnN');
+
+/** `zero ohm`, `Null-Ohm`: a link. */
+function zeroOhmAt(text: string, start: number): Atom | null {
+  if (!ZERO_LETTERS.has(text[start] ?? '')) return null;
+  ZERO_OHM.lastIndex = start;
+  const match = ZERO_OHM.exec(text);
+  const quantity = match ? quantityAt('0 ohm', 0) : null;
+  return match && quantity
+    ? { type: 'quantity', quantity: { ...quantity, start, end: start + match[0].length }, start, end: start + match[0].length }
+    : null;
 }
 
 const FUSE_LETTERS: ReadonlySet<string> = new Set('FTM');

@@ -39,6 +39,9 @@ export function interpretValue(quantity: Quantity, kind: Kind, unit: string, cel
       V: false,
       A: quantity.power === -3,
     }[unit] ?? false;
+  // `1M0` of an inductor: M is milli with henry where nothing has lower case
+  if (unit === 'H' && quantity.form === 'rkm' && quantity.power === 6)
+    return { value: multiply(quantity.value, NANO), rank: 1, ...plain };
   if (fits)
     return {
       value: quantity.value,
@@ -66,6 +69,7 @@ function assumed(quantity: Quantity, cell: Cell, unit: string): Doubt {
 }
 
 const PICO = decimal('1e-12');
+const NANO = decimal('1e-9');
 const MICRO = decimal('1e-6');
 const MEGA = decimal('1e6');
 const KILO = decimal('1e3');
@@ -105,6 +109,8 @@ function bareValue(quantity: Quantity, kind: Kind, unit: string, cell: Cell, ind
     letter: null,
     doubt: sure ? null : doubt,
   });
+  // `1E-07`: a program or spreadsheet wrote it, in the unit without prefix
+  if (/\d[eE][+-]?\d/.test(written)) return of(quantity.value, false);
   const number = Number(quantity.value);
   if (unit === 'ohm') return of(quantity.value, /^\d+$/.test(written) && cell.field === 'value' && kind !== 'ferrite');
   if (unit === 'F' || unit === 'H') {

@@ -1,4 +1,4 @@
-import { decimal, type Decimal } from '#core/quantity/decimal.ts';
+import { decimal, ZERO, type Decimal } from '#core/quantity/decimal.ts';
 import type { Cell } from './cell.ts';
 import { cellsOf } from './cells-of.ts';
 import { decideKind, type KindReading } from './decide-kind.ts';
@@ -62,16 +62,20 @@ function joined(cells: readonly Cell[]): string {
   return cells.map((cell) => cell.text.trim()).join(' ');
 }
 
+const REFINED: ReadonlySet<Kind> = new Set<Kind>(['inductor', 'potentiometer', 'fuse', 'mechanical', 'jumper']);
+
 /**
  * An inductor whose only value is in ohms is a ferrite bead (`600R`, not `4R7`: that is a code in µH); what may be a potentiometer
  * or a varistor and states volts alone is a varistor.
  */
 function refined(kind: Kind, cells: readonly Cell[]): Kind {
-  if (kind !== 'inductor' && kind !== 'potentiometer' && kind !== 'fuse' && kind !== 'mechanical') return kind;
+  if (!REFINED.has(kind)) return kind;
   const quantities = cells
-    .filter((cell) => cell.field === 'value' || cell.field === 'text')
+    .filter((cell) => cell.field === 'value' || cell.field === 'text' || (kind === 'jumper' && cell.field === 'description'))
     .flatMap((cell) => cell.atoms.flatMap((atom) => (atom.type === 'quantity' ? [atom.quantity] : [])));
   const units = quantities.map((one) => one.unit);
+  // a link of 0 ohms is bought and placed as a resistor, whether it is called jumper, link or resistor
+  if (kind === 'jumper') return quantities.some((one) => one.unit === 'ohm' && one.value === ZERO) ? 'resistor' : kind;
   // a housing that counts its pins is a connector's
   if (kind === 'mechanical') return units.includes('pins') && named(cells, 'connector') ? 'connector' : kind;
   // a fusible resistor is a resistor: no fuse is sold by its ohms

@@ -1,6 +1,7 @@
 const SAME: Readonly<Record<string, string>> = {
-  μ: 'µ',
-  Ω: 'Ω',
+  '\u03bc': '\u00b5',
+  '\u2126': '\u03a9',
+  '\u212a': 'K',
   '−': '-',
   '–': '-',
   '—': '-',
@@ -23,9 +24,9 @@ const SAME: Readonly<Record<string, string>> = {
   '\t': ' ',
   '\n': ' ',
   '\r': ' ',
-  '㏀': 'k',
   '：': ':',
-  '\u00ad': '\u00ad',
+  '\u2044': '/',
+  '\u2215': '/',
 };
 
 const CONTROLS = /\p{Cf}/gu;

@@ -32,6 +32,52 @@ void test('notations of one value read equal', () => {
     assert.equal(read(text), '1e-7 F', text);
 });
 
+/** IEC 60062 for letters, the SI brochure for prefixes; the habits of the trade are common practice, no source. */
+const WRITTEN: readonly (readonly [rule: string, reading: string, ...texts: string[]])[] = [
+  ['both ohm signs, U+2126 and U+03A9, and the one in a square', '47e2 ohm', '4.7k\u2126', '4.7 k\u03a9', '4.7\u33c0'],
+  ['both micro signs, U+00B5 and U+03BC, and u', '1e-5 F', '10 \u00b5F', '10\u03bcF', '10uF', '10 UF', '10\u338c'],
+  ['ohm in letters', '1e1 ohm', '10 ohm', '10 ohms', '10 Ohm', '10 OHMS', '10R', '10 R', '10\u03a9'],
+  ['decimal comma', '15e-4 H', '1,5 mH', '1,5mH', '1.5 mH'],
+  [
+    'thousands marks',
+    '1e6 ohm',
+    '1 000 000 ohm',
+    "1'000'000 \u03a9",
+    '1,000,000 ohm',
+    '1.000.000 ohm',
+    '1\u202f000\u202f000 \u03a9',
+  ],
+  ['two marks say which is which', '12345e-1 ohm', '1.234,5 ohm', '1,234.5 ohm', "1'234.5 ohm", '1 234,5 ohm'],
+  ['powers of ten', '1e-7 F', '1e-7 F', '1E-07F', '100e-9 F', '1.00E-7 F', '0.1e-6F'],
+  ['fractions of a watt', '25e-2 W', '1/4W', '1/4 W', '1/4 watt', '\u00bcW', '\u00bc W', '1\u20444 W', '0.25W', '250mW', '250MW'],
+  ['zero ohms', '0e0 ohm', '0R', '0 R', '0\u03a9', '0 ohm', '0R0', '0.0R'],
+  ['prefixes in words', '5e-2 A', '50 milliamp', '50 milli amps', '50 mA', '50MA'],
+  ['prefixes from femto to tera', '2e-15 F', '2 fF'],
+  ['tera', '1e12 ohm', '1 Tohm', '1T\u03a9'],
+];
+
+void test('each habit of writing is read', () => {
+  for (const [rule, reading, ...texts] of WRITTEN)
+    for (const text of texts) assert.equal(read(text), reading, `${rule}: ${text}`);
+});
+
+void test('what has no lower case and may be milli or micro keeps the other reading', () => {
+  assert.deepEqual([quantityAt('0.1MF', 0)?.value, quantityAt('0.1MF', 0)?.other], ['1e-7', '1e-4']);
+  assert.equal(quantityAt('0.1MFD', 0)?.other, null, 'MFD is the old word for microfarad');
+  assert.equal(quantityAt('10MH', 0)?.other, null);
+});
+
+void test('a capital E after whole figures is ohms, unless two figures follow', () => {
+  assert.deepEqual([read('10E-5%'), read('4E7'), read('1E-07')], ['1e1 null', '47e-1 null', '1e-7 null']);
+});
+
+void test('± stands apart from the number', () => {
+  for (const text of ['±5%', '± 5 %', '+/-5%', '+-5 %', '+/- 5%']) {
+    assert.equal(read(text), '5e-2 fraction', text);
+    assert.match(quantityAt(text, 0)?.sign ?? '', /^(?:±|\+\/?-)$/);
+  }
+});
+
 void test('a letter may stand for the point', () => {
   for (const [text, value] of [
     ['4k7', '47e2'],

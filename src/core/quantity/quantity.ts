@@ -1,4 +1,4 @@
-import { fromDigits, fromDigitText, shift, type Decimal } from './decimal.ts';
+import { decimal, fromDigitText, multiply, shift, type Decimal } from './decimal.ts';
 import { NUMBER_PATTERN, readNumber } from './number.ts';
 import { readSuffix, type Suffix } from './suffix.ts';
 
@@ -21,12 +21,33 @@ export interface Quantity {
   readonly end: number;
 }
 
-const FRACTION = /(\d+)\/(\d+)\s?-?[wW](?:att|atts|ATT|ATTS)?(?![A-Za-z0-9])/y;
+const FRACTION = /(?:(\d+)\/(\d+)|([½¼¾⅛]))\s?-?[wW](?:att|atts|ATT|ATTS)?(?![A-Za-z0-9])/y;
+const VULGAR: Readonly<Record<string, readonly [over: string, under: string]>> = {
+  '½': ['1', '2'],
+  '¼': ['1', '4'],
+  '¾': ['3', '4'],
+  '⅛': ['1', '8'],
+};
+/** One part of so many, by the figure below the line. Thirds and sixths of a watt as catalogues print them. */
+const PARTS: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    2: '0.5',
+    3: '0.333',
+    4: '0.25',
+    5: '0.2',
+    6: '0.1667',
+    8: '0.125',
+    10: '0.1',
+    16: '0.0625',
+    20: '0.05',
+    32: '0.03125',
+  }),
+);
 const RKM =
   /(\d{1,4})([pnuµmkKMGTRrLVvUNPE])(\d{1,3})(?:\s?(Ω|[oO]hms?|OHMS?|[FHVA](?:z|Z)?))?([BCDFGJKMZ](?![A-Za-z]))?(?![\d.]|[A-Za-z]{1}[A-Za-z0-9])/y;
 const RKM_LEADING = /([RrpnuLkK])(\d+)([BCDFGJKMZ])?(?![A-Za-z0-9.])/y;
 const PLAIN = new RegExp(
-  String.raw`(±|\+\/-\s?|\+-|[+-])?\s?(${NUMBER_PATTERN})(?:([ \-_]?)(ppm\/°?[CK]|K\/W|[A-Za-zΩ%°℃µ"~=オームピン極\ufffd]+)|([ -]?)(%|"))?`,
+  String.raw`(±|\+\/-\s?|\+-|[+-])?\s?(${NUMBER_PATTERN})(?:([ \-_]?)(ppm\/°?[CK]|K\/W|[A-Za-zΩ%°℃µ"~=オームピン極\u3380-\u33dd\ufffd]+)|([ -]?)(%|"))?`,
   'y',
 );
 const RKM_POWERS: Readonly<Record<string, number>> = {
@@ -60,11 +81,11 @@ function fractionAt(text: string, start: number): Quantity | null {
   FRACTION.lastIndex = start;
   const match = FRACTION.exec(text);
   if (!match) return null;
-  const over = { 2: 5, 4: 25, 8: 125, 10: 1, 16: 625, 20: 5, 32: 3125, 3: 333, 6: 1667, 5: 2 }[Number(match[2])];
-  const places = { 2: 1, 4: 2, 8: 3, 10: 1, 16: 4, 20: 2, 32: 5, 3: 3, 6: 4, 5: 1 }[Number(match[2])];
-  if (over === undefined || places === undefined) return null;
+  const [over = '', under = ''] = VULGAR[match[3] ?? ''] ?? match.slice(1);
+  const part = PARTS.get(under);
+  if (part === undefined) return null;
   return quantity({
-    value: fromDigits(BigInt(match[1] ?? '0') * BigInt(over), -places),
+    value: multiply(decimal(over), decimal(part)),
     unit: 'W',
     form: 'unit',
     start,
@@ -152,7 +173,7 @@ function suffixOf(text: string, letters: string, gap: string, end: number): Take
   if (
     suffix &&
     gap &&
-    (suffix.unit === null ? gap.trim() !== '' || !/^(?:meg|mega|[kKµ])$/i.test(letters) : LONELY.test(letters))
+    (suffix.unit === null ? gap.trim() !== '' || !/^(?:[mM]eg|MEG|[mM]ega|MEGA|[kKµu])$/.test(letters) : LONELY.test(letters))
   )
     return null;
   if (suffix) return withCurrent(text, suffix, end);
@@ -174,7 +195,7 @@ function withCurrent(text: string, suffix: Suffix, end: number): Taken {
     : { suffix, letter: null, end };
 }
 
-const UNIT_WORD = /\s?[-_]?(Ω|ohms?|farads?|henry|Hz|F|H|V|A|W)(?![A-Za-z0-9])/iy;
+const UNIT_WORD = /\s?[-_]?(Ω|ohms?|farads?|henry|henries|volts?|amps?|amperes?|watts?|Hz|F|H|V|A|W)(?![A-Za-z0-9])/iy;
 
 /** `10K OHM`, `4.7 k Ω`, `10 micro F`: the unit in a word of its own. */
 function splitUnit(text: string, letters: string, end: number): Taken | null {

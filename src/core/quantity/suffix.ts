@@ -1,4 +1,4 @@
-import { PREFIXES, PREFIX_WORDS, UNIT_ROWS, type UnitRow } from './units.data.ts';
+import { PREFIXES, PREFIX_WORDS, SQUARED, UNIT_ROWS, type UnitRow } from './units.data.ts';
 
 /** What the letters after a number mean: `kΩ`, `UF`, `MHZ`, `VDC`, or a prefix alone (`k`). */
 export interface Suffix {
@@ -17,11 +17,14 @@ export function readSuffix(letters: string): Suffix | null {
   return EXACT.get(letters) ?? FOLDED.get(letters.toLowerCase()) ?? null;
 }
 
+/** Units that follow a prefix in words: `milliamp`, `micro farad`. */
+const WORDED = 'ohm ohms f farad farads h henry henries hertz volt volts amp amps ampere amperes watt watts'.split(' ');
+
 for (const row of UNIT_ROWS) addRow(row);
 for (const [power, spellings] of PREFIXES) for (const prefix of spellings) if (prefix) bare(prefix, power);
 for (const [word, power] of Object.entries(PREFIX_WORDS)) {
   FOLDED.set(word, { unit: null, power, note: null, other: null });
-  for (const unit of ['ohm', 'ohms', 'f', 'farad', 'farads', 'h', 'henry', 'hertz']) {
+  for (const unit of WORDED) {
     const known = FOLDED.get(unit);
     if (known) FOLDED.set(`${word}${unit}`, { ...known, power });
   }
@@ -39,6 +42,8 @@ for (const [letter, power] of [
 for (const word of ['mfd', 'mmf', 'mf'])
   FOLDED.set(word, { unit: 'F', power: word === 'mmf' ? -12 : -6, note: null, other: word === 'mf' ? -3 : null });
 EXACT.set('mF', { unit: 'F', power: -3, note: null, other: -6 });
+EXACT.set('MF', { unit: 'F', power: -6, note: null, other: -3 });
+for (const [sign, unit, power] of SQUARED) EXACT.set(sign, { unit, power, note: null, other: null });
 // a character that an encoding destroyed (U+FFFD) stood for µ or Ω: the kind must say which
 EXACT.set('\ufffd', { unit: null, power: 0, note: 'lost', other: null });
 EXACT.set('\ufffdF', { unit: 'F', power: -6, note: 'lost', other: null });

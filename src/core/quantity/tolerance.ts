@@ -38,6 +38,7 @@ const TEN_PICOFARAD = decimal('1e-11');
  * capacitor under 10 pF the letters B C D F G are absolute (±0.5 pF); at exactly 10 pF makers differ, and it is read as a fraction.
  */
 export function readToleranceLetter(letter: string, capacitance: Decimal | null = null): Tolerance | null {
+  if (letter.length !== 1) return null; // no `__proto__` of the tables below
   if (capacitance !== null && compare(capacitance, TEN_PICOFARAD) < 0) {
     const absolute = PICOFARAD[letter];
     if (absolute !== undefined) return even(multiply(decimal(absolute), decimal('1e-12')), 'F');

@@ -11,8 +11,19 @@ const PREFIXES: readonly (readonly [power: number, prefix: string])[] = [
   [-12, 'p'],
 ];
 const SIGNS: Readonly<Record<string, string>> = { ohm: 'Ω' };
-/** Farads are written in pF, nF and µF only (4700 µF, not 4.7 mF; common practice, no source). */
-const SKIPPED: Readonly<Record<string, readonly number[]>> = { F: [-3, 3, 6, 9] };
+/**
+ * Prefixes that nobody writes with a unit: farads are in pF, nF and µF (4700 µF, not 4.7 mF); and those that read as another
+ * where case is lost, as MV and mV, mHz and MHz do. Common practice, no source.
+ */
+const SKIPPED: Readonly<Record<string, readonly number[]>> = {
+  ohm: [-9, -12],
+  F: [-3, 3, 6, 9],
+  H: [3, 6, 9],
+  Hz: [-3, -6, -9, -12],
+  V: [-9, -12, 6, 9],
+  A: [6, 9],
+  W: [-9, -12, 6, 9],
+};
 
 /** A value for people, exact: 4700 ohm → `4.7 kΩ`, 1e-7 F → `100 nF`, 47e-4 F → `4700 µF`, 0 ohm → `0 Ω`. */
 export function writeQuantity(value: Decimal, unit: string): string {
