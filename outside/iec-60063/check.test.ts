@@ -2,9 +2,10 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { readPart } from '#core/part/read-part.ts';
-import { decimal, fromDigits, multiply, type Decimal } from '#core/quantity/decimal.ts';
+import { decimal, fromDigits, multiply, ZERO, type Decimal } from '#core/quantity/decimal.ts';
 import { quantityAt } from '#core/quantity/quantity.ts';
 import { readRkmOf, writeRkm } from '#core/quantity/rkm.ts';
+import { membersIn, neighbours, SERIES, seriesOf } from '#core/quantity/series.ts';
 import { writeQuantity } from '#core/quantity/write-quantity.ts';
 
 const rows = readFileSync(new URL('./data/eseries.csv', import.meta.url), 'utf8')
@@ -21,6 +22,31 @@ function members(series: string): Decimal[] {
 void test('the series have as many members as their names say', () => {
   for (const series of ['E3', 'E6', 'E12', 'E24', 'E48', 'E96', 'E192'])
     assert.equal(members(series).length, Number(series.slice(1)), series);
+});
+
+void test('our lists are those of the standard, member by member', () => {
+  assert.equal(rows.length, 381);
+  for (const series of SERIES)
+    assert.deepEqual(
+      membersIn(series).map((member) => fromDigits(BigInt(member), -2)),
+      members(series),
+      series,
+    );
+});
+
+void test('each value from 100 to 999 names the series that list it, and no other; its neighbours are the members around it', () => {
+  for (let figures = 100; figures <= 999; figures++) {
+    const value = fromDigits(BigInt(figures), 1);
+    const listed = SERIES.filter((series) => members(series).includes(fromDigits(BigInt(figures), -2)));
+    assert.deepEqual(seriesOf(value), listed, String(figures));
+  }
+  for (const series of SERIES) {
+    const decades = [-1, 0, 1].flatMap((power) => members(series).map((member) => multiply(member, fromDigits(1n, power))));
+    for (let at = 1; at < decades.length - 1; at++) {
+      const found = neighbours(decades[at] ?? ZERO, series);
+      assert.deepEqual([found?.below, found?.nearest, found?.above], decades.slice(at - 1, at + 2), `${series} ${decades[at]}`);
+    }
+  }
 });
 
 void test('every member reads back from a part code and from its writing for people', () => {

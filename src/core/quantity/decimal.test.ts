@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { compare, decimal, digitsOf, fromDigits, multiply, parseDecimal, toNumber, ZERO } from './decimal.ts';
+import { compare, decimal, digitsOf, fromDigits, multiply, parseDecimal, ratio, subtract, toNumber, ZERO } from './decimal.ts';
 
 const SEED = 20261125;
 const anyDecimal = fc
@@ -43,4 +43,27 @@ void test('order and product are those of the exact numbers', () => {
 void test('the double is the nearest one', () => {
   assert.equal(toNumber(decimal('100e-9')), 1e-7);
   assert.equal(toNumber(decimal('0.1')), 0.1);
+});
+
+void test('a difference is exact, and added again gives the first', () => {
+  assert.equal(subtract(decimal('0.3'), decimal('0.1')), '2e-1');
+  fc.assert(
+    fc.property(anyDecimal, anyDecimal, (a, b) => {
+      assert.equal(subtract(a, subtract(ZERO, b)), subtract(b, subtract(ZERO, a)));
+      assert.equal(subtract(subtract(a, b), a), subtract(ZERO, b));
+    }),
+    { seed: SEED },
+  );
+});
+
+void test('a ratio is rounded to the places asked for, halves away from zero', () => {
+  for (const [a, b, places, rounded] of [
+    ['1', '3', 4, '0.3333'],
+    ['2', '3', 4, '0.6667'],
+    ['-1', '8', 2, '-0.13'],
+    ['1', '-8', 2, '-0.13'],
+    ['1e9', '1e-3', 0, '1e12'],
+    ['0', '7', 3, '0'],
+  ] as const)
+    assert.equal(ratio(decimal(a), decimal(b), places), decimal(rounded), `${a} / ${b}`);
 });

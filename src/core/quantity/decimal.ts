@@ -82,3 +82,21 @@ export function multiply(a: Decimal, b: Decimal): Decimal {
 export function toNumber(value: Decimal): number {
   return Number(value);
 }
+
+export function subtract(a: Decimal, b: Decimal): Decimal {
+  const x = digitsOf(a);
+  const y = digitsOf(b);
+  const exponent = Math.min(x.exponent, y.exponent);
+  return fromDigits(x.digits * 10n ** BigInt(x.exponent - exponent) - y.digits * 10n ** BigInt(y.exponent - exponent), exponent);
+}
+
+/** `a` / `b` rounded to so many places after the point, halves away from zero: `(1, 3, 4)` → 3333e-4. `b` must not be zero. */
+export function ratio(a: Decimal, b: Decimal, places: number): Decimal {
+  const x = digitsOf(a);
+  const y = digitsOf(b);
+  const power = x.exponent - y.exponent + places;
+  const over = 2n * x.digits * 10n ** BigInt(Math.max(power, 0));
+  const under = y.digits * 10n ** BigInt(Math.max(-power, 0));
+  const away = over < 0n === under < 0n ? 1n : -1n;
+  return fromDigits((over / under + away) / 2n, -places);
+}
