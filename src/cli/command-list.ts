@@ -25,6 +25,7 @@ export const COMMANDS: Readonly<Record<string, Load>> = {
   finish: () => import('./commands/finish.ts'),
   cancel: () => import('./commands/cancel.ts'),
   read: () => import('./commands/read.ts'),
+  value: () => import('./commands/value.ts'),
   export: () => import('./commands/export.ts'),
   check: () => import('./commands/check.ts'),
   backup: () => import('./commands/backup.ts'),
