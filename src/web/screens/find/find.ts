@@ -34,7 +34,7 @@ export interface Sentence {
 }
 
 /** The page's one sentence, and a line under it where nothing answers all that was typed. */
-export function answerOf({ read, found }: FoundAnswer): Sentence {
+export function answerOf({ read, found }: Pick<FoundAnswer, 'read' | 'found'>): Sentence {
   const of = (group: GroupName): number => found.filter((bag) => bag.group === group).length;
   const held = found.filter((bag) => bag.group === 'typed');
   if (held.length === 0) {
