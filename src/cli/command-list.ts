@@ -5,6 +5,7 @@ type Load = () => Promise<{ readonly command: Command }>;
 /** Commands in the order of the job. The file of one is loaded when it is called, so that every call starts fast. */
 export const COMMANDS: Readonly<Record<string, Load>> = {
   find: () => import('./commands/find.ts'),
+  marking: () => import('./commands/marking.ts'),
   bag: () => import('./commands/bag.ts'),
   boxes: () => import('./commands/boxes.ts'),
   receive: () => import('./commands/receive.ts'),

@@ -67,6 +67,7 @@ const jobsOf = (kits: number): readonly Job[] => [
 ];
 
 const MORE: readonly Job[] = [
+  { to: '/stray', name: UI.stray },
   { to: '/history', name: UI.history },
   { to: '/devices', name: UI.devices },
   { to: '/keys', name: UI.keys },

@@ -73,6 +73,12 @@ const tree = root.addChildren([
   }),
   createRoute({
     ...under,
+    path: '/stray',
+    validateSearch: pickWords('look', 'bands', 'band', 'gap', 'old', 'mark', 'line'),
+    component: lazyRouteComponent(() => import('./screens/stray/stray-page.tsx'), 'StrayPage'),
+  }),
+  createRoute({
+    ...under,
     path: '/history',
     validateSearch: pickWords('shown'),
     component: lazyRouteComponent(() => import('./screens/history/history-page.tsx'), 'HistoryPage'),

@@ -79,6 +79,9 @@ const CLI = {
   received: ({ bag, onHand, free }: Held) => `Bag ${bag}: ${left(onHand, free)}`,
   'one-line-for-bag': () => '--bag names one bag, so it goes with one line.',
   'nothing-found': ({ words }: { words: string }) => `No bag answers '${words}'.`,
+  'no-marking': ({ words }: { words: string }) =>
+    `No marking is known for '${words}'. Say the value with its unit, and the tolerance.`,
+  'no-such-look': ({ look }: { look: string }) => `--on wants bands, chip, capacitor, can or coil, but got '${look}'.`,
   'set-aside': ({ bag, state, before }: { bag: number; state: string; before: string }) =>
     `Bag ${bag} is ${state} now (was ${before}).`,
   undone: ({ kind, bags }: { kind: string; bags: string }) =>

@@ -15,6 +15,7 @@ export const UI = {
   boards: 'Boards',
   kits: 'Kits',
   boxes: 'Boxes',
+  stray: 'A stray part',
   history: 'What was done',
   devices: 'Devices',
   keys: 'Keys',

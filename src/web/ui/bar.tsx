@@ -4,7 +4,7 @@ import { Icon } from './icon.tsx';
 import { HomeTag } from './tag.tsx';
 
 export interface Job {
-  readonly to: '/' | '/receive' | '/boards' | '/kits' | '/boxes' | '/history' | '/devices' | '/keys';
+  readonly to: '/' | '/receive' | '/boards' | '/kits' | '/boxes' | '/stray' | '/history' | '/devices' | '/keys';
   readonly name: string;
   readonly count?: number;
   /** on a phone it stands under More */

@@ -109,11 +109,11 @@ export function lettered(powers: Readonly<Record<string, number>>): Marks {
       return read === null ? null : shift(read, power ?? 0);
     },
     write: (value) => {
-      for (const [letter, power] of Object.entries(powers).toSorted(([, a], [, b]) => b - a)) {
-        const text = pointed(value, power, letter);
-        if (text) return text;
-      }
-      return null;
+      const texts = Object.entries(powers)
+        .toSorted(([, a], [, b]) => b - a)
+        .flatMap(([letter, power]) => pointed(value, power, letter) ?? []);
+      // `100N` rather than `U1`
+      return texts.find((text) => /^\d/.test(text)) ?? texts[0] ?? null;
     },
     figures: 3,
   };

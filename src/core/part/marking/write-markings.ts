@@ -16,7 +16,7 @@ export interface Marking {
 /**
  * Every marking that a part of these facts may carry. A notation that can't say a fact leaves it out; one that implies another
  * tolerance than the part's is not given. `readMarking` and `readBands` read each back to the same value.
- * 4.7 kΩ ±5 % → yellow violet red gold, `472J`, `4701J`, `4K7J`.
+ * 4.7 kΩ ±5 % → yellow violet red gold, `472`, `4701`, `4K7`.
  */
 export function writeMarkings(part: Part): Marking[] {
   const bands = writeBands(part).map(({ notation, bands }) => ({ notation, look: 'bands' as const, text: bands.join(' ') }));
@@ -32,7 +32,8 @@ function writeRow(row: NotationRow, part: Part): Marking[] {
   if (row.tolerance !== undefined && !isShare(tolerance, row.tolerance)) return [];
   const marks = row.marks.write(shift(value, -row.power));
   if (marks === null) return [];
-  const letter = tolerance && row.letters ? writeToleranceLetter(tolerance) : null;
+  // chips are printed without their tolerance (makers' sheets)
+  const letter = tolerance && row.letters && row.look !== 'chip' ? writeToleranceLetter(tolerance) : null;
   const volts = row.notation === 'three-figures' && row.rated ? numberFact(part, 'voltage') : null;
   const code = volts === null ? null : writeVoltageCode(volts);
   const text = `${code ?? ''}${marks}${letter !== null && row.letters?.includes(letter) ? letter : ''}`;
