@@ -1,7 +1,7 @@
+import { losesHalf } from '#core/part/dielectric.ts';
 import { numberFact, wordFact, type Part } from '#core/part/part.ts';
 import { compare, decimal } from '#core/quantity/decimal.ts';
 import { finding, type Finding } from './finding.ts';
-import { POOR_DIELECTRICS } from './dielectrics.data.ts';
 import { factText } from './fact-text.ts';
 import { isChip } from './outline.ts';
 import { OPEN_VOLTAGE_FLOOR } from './rules.data.ts';
@@ -57,7 +57,7 @@ function openVoltage(has: Part, asked: Part): Finding[] {
 
 function openDielectric(has: Part, asked: Part): Finding[] {
   const mine = wordFact(has, 'dielectric');
-  if (mine === null || asked.facts.dielectric || !POOR_DIELECTRICS.has(mine)) return [];
+  if (mine === null || asked.facts.dielectric || !losesHalf(mine)) return [];
   return [finding('check', 'not-asked', { fact: 'dielectric', has: mine }, 'dielectric')];
 }
 

@@ -1,6 +1,6 @@
+import { dielectricFit } from '#core/part/dielectric.ts';
 import { numberFact, wordFact, type Fact, type FactKey, type NumericFact, type Part } from '#core/part/part.ts';
 import { compare, decimal, multiply, type Decimal } from '#core/quantity/decimal.ts';
-import { DIELECTRIC_SERVES } from './dielectrics.data.ts';
 import { factText } from './fact-text.ts';
 import { fit, isChip } from './outline.ts';
 import { USUAL_CHIP_POWER } from './packages.data.ts';
@@ -41,6 +41,7 @@ function codeOf(level: Verdict, rule: FactRule['rule'], key: FactKey): BecauseCo
   if (level === 'serves') return 'betters';
   if (rule === 'safety') return 'safety';
   if (key === 'package' && level === 'check') return 'similar';
+  if (rule === 'dielectric' && level === 'check') return 'differs';
   return rule === 'at-least' || rule === 'at-most' || rule === 'dielectric' ? 'below' : 'differs';
 }
 
@@ -55,7 +56,7 @@ const LEVEL_OF: Readonly<Record<FactRule['rule'], Level>> = {
   'at-least': (_key, _has, _asked, mine, wanted) =>
     number(mine) !== null && compare(fact(mine), fact(wanted)) > 0 ? 'serves' : 'missing',
   'at-most': (key, has, asked) => atMost(key, has, asked),
-  dielectric: (_key, _has, _asked, mine, wanted) => dielectricLevel(mine.value, wanted.value),
+  dielectric: (_key, _has, _asked, mine, wanted) => DIELECTRIC_LEVEL[dielectricFit(mine.value, wanted.value)],
   package: (_key, _has, _asked, mine, wanted) =>
     ({ same: 'exact', similar: 'check', differs: 'missing' } as const)[fit(mine.value, wanted.value)],
   safety: (_key, _has, _asked, mine, wanted) => (standsForSafety(mine.value, wanted.value) ? 'check' : 'missing'),
@@ -91,10 +92,7 @@ function magnitude(part: Part, key: NumericFact, valueOf: Part): Decimal | null 
   return value === null ? row : multiply(row, value);
 }
 
-function dielectricLevel(has: string, asked: string): Verdict {
-  if ((DIELECTRIC_SERVES[has] ?? '').split(' ').includes(asked)) return 'serves';
-  return has in DIELECTRIC_SERVES && asked in DIELECTRIC_SERVES ? 'missing' : 'check';
-}
+const DIELECTRIC_LEVEL = { same: 'exact', serves: 'serves', close: 'check', 'falls-short': 'missing', unknown: 'check' } as const;
 
 /** Y2 may stand for X2, a higher class for a lower of its letter, always by a person's decision; X never for Y (IEC 60384-14, from memory). */
 function standsForSafety(has: string, asked: string): boolean {
