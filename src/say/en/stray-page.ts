@@ -2,7 +2,6 @@
 import type { Colour } from '#core/part/marking/colours.data.ts';
 
 export const STRAY_PAGE = {
-  name: 'What is this stray part?',
   looks: 'What do you see?',
   begin: 'What is this stray part?',
   beginBands: 'Set its bands from either end; the page reads them both ways.',
@@ -28,8 +27,11 @@ export const STRAY_PAGE = {
     why: 'What speaks for and against it',
     bags: 'Bags it may belong in',
   },
-  speaksFor: 'for: ',
-  speaksAgainst: 'against: ',
+  speaks: { for: 'for: ', against: 'against: ', neither: 'note: ' },
+  cautions: {
+    chip: 'a chip, and chips have no bands',
+    safety: 'a safety part: only with its class printed on it',
+  },
   noBag: 'No bag holds it.',
   moreBags: 'All bags like it',
   receive: 'Nothing like it? Receive it',

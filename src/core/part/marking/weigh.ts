@@ -8,8 +8,11 @@ export const say = (code: EvidenceCode, args: Evidence['args'] = {}): Evidence =
 
 const sum = (evidence: readonly Evidence[]): number => evidence.reduce((all, { code }) => all + WEIGHTS[code], 0);
 
-/** Whether a thing speaks against a reading; what weighs nothing is only told. */
-export const speaksAgainst = (code: EvidenceCode): boolean => WEIGHTS[code] < 0;
+/** Which way a thing speaks; what weighs nothing is only told. */
+export function speaks(code: EvidenceCode): 'for' | 'against' | 'neither' {
+  const weight = WEIGHTS[code];
+  return weight > 0 ? 'for' : weight < 0 ? 'against' : 'neither';
+}
 
 export function plausible(evidence: readonly Evidence[]): Plausible {
   const weight = sum(evidence);

@@ -4,6 +4,7 @@ import { sayAmount } from '#say/en/find-page.ts';
 import { sayInBag, STRAY_PAGE } from '#say/en/stray-page.ts';
 import { useFound } from '../../lab/answers.ts';
 import { BagLink } from '../../ui/bag-link.tsx';
+import { Fit } from '../../ui/fit.tsx';
 import { TroubleNote } from '../../ui/trouble-note.tsx';
 import { belongs, saysOf, wordsOf } from './stray.ts';
 
@@ -13,12 +14,12 @@ export function BagsOf({ reading }: { readonly reading: Reading }) {
   const { value, trouble } = useFound(words);
   if (trouble) return <TroubleNote trouble={trouble} />;
   if (!value || value.words !== words) return <p className="two s">{STRAY_PAGE.reading}</p>;
-  const { bags, more } = belongs(value.found);
+  const { bags, more } = belongs(value.found, reading.look);
   return (
     <div className="bagsof">
       {bags.length === 0 && <p className="two">{STRAY_PAGE.noBag}</p>}
       <ul>
-        {bags.map((bag) => (
+        {bags.map(({ bag, caution }) => (
           <li key={bag.bag}>
             <BagLink bag={bag.bag} gone={bag.onHand === 0} />
             <span>
@@ -28,6 +29,7 @@ export function BagsOf({ reading }: { readonly reading: Reading }) {
                   .filter(Boolean)
                   .join(', ')}
               </span>
+              {caution && <Fit fit="check">{STRAY_PAGE.cautions[caution]}</Fit>}
             </span>
           </li>
         ))}

@@ -22,6 +22,12 @@ export function BandForm({ place }: { readonly place: StrayPlace }) {
   return (
     <div className="ask2">
       <div className="stack">
+        <Choice
+          legend={STRAY_PAGE.count}
+          options={asOptions(BAND_COUNTS)}
+          value={String(bands.length)}
+          onChange={(count) => place.go(recount(place, Number(count)))}
+        />
         <DrawnResistor bands={bands} band={band} gapBefore={gapBefore(place)} onBand={(chosen) => place.go({ band: chosen })} />
         <Choice
           legend={STRAY_PAGE.which}
@@ -39,12 +45,6 @@ export function BandForm({ place }: { readonly place: StrayPlace }) {
         />
       </div>
       <div className="stack side">
-        <Choice
-          legend={STRAY_PAGE.count}
-          options={asOptions(BAND_COUNTS)}
-          value={String(bands.length)}
-          onChange={(count) => place.go(recount(place, Number(count)))}
-        />
         {bands.length > 3 && (
           <Choice
             legend={STRAY_PAGE.gap}

@@ -1,5 +1,5 @@
 import type { Piece, Plausible, Reading } from '#core/part/marking/marking.ts';
-import { speaksAgainst } from '#core/part/marking/weigh.ts';
+import { speaks } from '#core/part/marking/weigh.ts';
 import { LOOK_WORDS, PLAUSIBLE_WORDS, sayEvidence, sayPiece, sayReading } from '#say/en/markings.ts';
 import { COLOUR_WORDS, STRAY_PAGE } from '#say/en/stray-page.ts';
 import { Fit, type Fits } from '../../ui/fit.tsx';
@@ -7,6 +7,7 @@ import { Icon } from '../../ui/icon.tsx';
 import { BagsOf } from './bags-of.tsx';
 
 const FIT: Readonly<Record<Plausible, Fits>> = { likely: 'exact', possible: 'serves', unlikely: 'check' };
+const SIGNS = { for: 'tick', against: 'close', neither: 'minus' } as const;
 const COLUMNS = STRAY_PAGE.columns;
 
 /** Every reading with how plausible it is, why, and the bags that it may belong in. */
@@ -54,12 +55,12 @@ function ReadingRow({ reading }: { readonly reading: Reading }) {
       <td data-as="folded">
         <ul className="evid">
           {evidence.map((one) => {
-            const against = speaksAgainst(one.code);
+            const way = speaks(one.code);
             return (
               <li key={one.code}>
-                <Icon sign={against ? 'close' : 'tick'} />
+                <Icon sign={SIGNS[way]} />
                 <span>
-                  <span className="vh">{against ? STRAY_PAGE.speaksAgainst : STRAY_PAGE.speaksFor}</span>
+                  <span className="vh">{STRAY_PAGE.speaks[way]}</span>
                   {sayEvidence(one)}
                 </span>
               </li>

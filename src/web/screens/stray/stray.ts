@@ -1,8 +1,9 @@
 import type { FoundBag } from '#api/bags.ts';
 import { readBands } from '#core/part/marking/bands.ts';
 import type { Colour } from '#core/part/marking/colours.data.ts';
-import type { MarkingRead, Reading } from '#core/part/marking/marking.ts';
+import type { Look, MarkingRead, Reading } from '#core/part/marking/marking.ts';
 import { readMarking } from '#core/part/marking/read-marking.ts';
+import { isChip } from '#core/serve/outline.ts';
 import { plainDigits, writeQuantity } from '#core/quantity/write-quantity.ts';
 import { numberFact, type Part } from '#core/part/part.ts';
 import { sayReading, sayUnread } from '#say/en/markings.ts';
@@ -67,11 +68,28 @@ export function saysOf(reading: Reading): string {
 }
 
 const MOST_BAGS = 3;
+/** Classes of capacitors across the mains and to earth (IEC 60384-14): value alone never makes one. */
+const SAFETY_CLASS = /^[XY][12]$/;
 
-/** The bags that hold what was asked, the best first, then exhausted ones; `more` where some are left out. */
-export function belongs(found: readonly FoundBag[]): { readonly bags: readonly FoundBag[]; readonly more: boolean } {
-  const held = found.filter(({ full, onHand }) => full && onHand > 0);
-  const gone = found.filter(({ full, group, onHand }) => onHand === 0 && (full || group === 'exhausted'));
-  const bags = [...held, ...gone];
+export interface BelongsIn {
+  readonly bag: FoundBag;
+  /** why it hardly belongs there, although the value agrees */
+  readonly caution: 'chip' | 'safety' | null;
+}
+
+/** The bags that hold what was asked: those without a caution first, exhausted ones after full; `more` where some are left out. */
+export function belongs(found: readonly FoundBag[], look: Look): { readonly bags: readonly BelongsIn[]; readonly more: boolean } {
+  const bags = found
+    .filter(({ full, group }) => full || group === 'exhausted')
+    .map((bag) => ({ bag, caution: cautionOf(bag, look) }))
+    .toSorted((a, b) => rank(a) - rank(b));
   return { bags: bags.slice(0, MOST_BAGS), more: bags.length > MOST_BAGS };
+}
+
+const rank = ({ bag, caution }: BelongsIn): number => (caution === null ? 0 : 2) + (bag.onHand > 0 ? 0 : 1);
+
+function cautionOf({ said }: FoundBag, look: Look): BelongsIn['caution'] {
+  const words = `${said.name} ${said.rest}`.split(/[\s,]+/);
+  if (words.some((word) => SAFETY_CLASS.test(word))) return 'safety';
+  return look === 'bands' && words.some(isChip) ? 'chip' : null;
 }
