@@ -30,16 +30,18 @@ const UNSET = '-';
 
 const colourNamed = (word: string): Colour | null => COLOURS.find((colour) => colour === word) ?? null;
 
+/** The band that is meant where none is said: the first that is not set, else the first. */
+const nextBand = (bands: Seen['bands']): number => Math.max(bands.indexOf(null), 0) + 1;
+
 /** `yellow.violet.-.gold` → four bands, the third not set; what is no list of bands is four that are not set. */
 export function readSeen(words: StrayWords): Seen {
   const named = words.bands?.split('.') ?? [];
   const known = BAND_COUNTS.some((count) => count === named.length);
   const bands = known ? named.map(colourNamed) : Array.from({ length: USUAL_COUNT }, () => null);
-  const unset = bands.indexOf(null);
   return {
     look: LOOKS.find((look) => look === words.look) ?? 'bands',
     bands,
-    band: wholeWord(words.band, 1, bands.length) ?? (unset === -1 ? 1 : unset + 1),
+    band: wholeWord(words.band, 1, bands.length) ?? nextBand(bands),
     gap: words.gap === 'first' || words.gap === 'last' ? words.gap : null,
     old: words.old === '1',
     mark: words.mark ?? '',
@@ -53,7 +55,7 @@ export function writeSeen({ look, bands, band, gap, old, mark, underlined }: See
   return {
     ...(look !== 'bands' && { look }),
     ...(!plain && { bands: bands.map((colour) => colour ?? UNSET).join('.') }),
-    ...(band !== 1 && { band: String(band) }),
+    ...(band !== nextBand(bands) && { band: String(band) }),
     ...(gap && { gap }),
     ...(old && { old: '1' }),
     ...(mark && { mark }),

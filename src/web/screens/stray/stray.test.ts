@@ -26,11 +26,13 @@ const bag = (number: number, more: Partial<FoundBag> = {}): FoundBag => ({
 void test('what is seen stands in the address and comes back from it; foreign words fall to what it begins with', () => {
   for (const words of [
     {},
-    { bands: 'yellow.violet.-.gold', band: '3' },
+    { bands: 'yellow.violet.-.gold', band: '1' },
+    { bands: 'yellow.violet.-.gold' },
     { bands: 'brown.black.black.red.brown', gap: 'last', old: '1' },
     { look: 'chip', mark: '10R', line: '1' },
   ])
     assert.deepEqual(writeSeen(seen(words)), words);
+  assert.equal(seen({ bands: 'yellow.violet.-.gold' }).band, 3, 'the first that is not set');
   const foreign = seen({ look: 'teapot', bands: 'blue.teal', band: '99', gap: 'middle' });
   assert.deepEqual([foreign.look, foreign.bands, foreign.band, foreign.gap], ['bands', [null, null, null, null], 1, null]);
 });
