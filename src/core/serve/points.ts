@@ -30,6 +30,7 @@ export type PointWord =
   | 'not-stated'
   | 'goes-without-saying'
   | 'usual' // not stated, but usual for the size
+  | 'dc-by-practice' // a voltage alone means direct voltage
   | 'by-number' // left open, and the same part number settles it
   | 'other-maker'
   | 'packing'
@@ -59,6 +60,7 @@ export function pointsOf(has: Part, asked: Part): Point[] {
   const { deciding, seen } = weigh(has, asked);
   const sameNumber = deciding.some(({ because }) => because.code === 'part-number');
   for (const one of seen) {
+    if (SAID_BESIDE.has(one.because.code)) continue;
     const key = keyOf(one);
     const before = byKey.get(key);
     if (!before || rankOf(one.level) > rankOf(before.level)) byKey.set(key, one);
@@ -93,11 +95,15 @@ export function pointKey(key: FactKey): PointKey | null {
   return key === 'tolerance-low' || key === 'tolerance-high' ? 'tolerance' : key;
 }
 
+/** Reasons that stand beside the comparison of facts and decide nothing. */
+const SAID_BESIDE: ReadonlySet<BecauseCode> = new Set(['bias-not-compared']);
+
 /** Reasons that name no fact, or another than they are about. */
 const KEY_OF_CODE: Readonly<Partial<Record<BecauseCode, PointKey>>> = {
   'nothing-like-it': 'part',
   'not-a-part': 'kind',
   described: 'partNumber',
+  programmed: 'partNumber',
   polarised: 'polarised',
 };
 
@@ -140,8 +146,10 @@ const WORDS: Readonly<Partial<Record<BecauseCode, PointWord>>> = {
   usual: 'usual',
   similar: 'similar',
   described: 'words-only',
+  programmed: 'never-swapped',
   packing: 'packing',
   'base-name': 'version',
+  'dc-by-practice': 'dc-by-practice',
   'nothing-like-it': 'nothing-alike',
 };
 

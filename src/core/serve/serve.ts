@@ -4,6 +4,7 @@ import { compareFact } from './compare-fact.ts';
 import { finding, type Finding } from './finding.ts';
 import { isTypeName, nameFit, type NameFit } from './part-number.ts';
 import { ALIKE, RULES, type KindRules } from './rules.data.ts';
+import { isNeverSwapped, isProgrammed } from './safety.ts';
 import { alikeVariant, measured } from './variant.ts';
 import { rankOf, type Answer } from './verdict.ts';
 
@@ -38,13 +39,15 @@ export function weigh(has: Part, asked: Part): Weighed {
       finding('exact', 'part-number', { value: wordFact(asked, 'partNumber') ?? '' }, 'partNumber'),
       ...underSameNumber(found, asked),
       ...onBoard(has, asked),
+      ...programmed(has, asked),
     );
   if (!isLike(rules, found, number, has, asked)) {
     const nothing = finding('missing', 'nothing-like-it');
     const named = rules.number === 'made-alike' ? [] : numberFindings(rules, has, asked, number);
     return { deciding: [...found.filter(({ level }) => level === 'missing'), nothing], seen: [...found, ...named, nothing] };
   }
-  return weighed(...found, ...numberFindings(rules, has, asked, number), ...unnamed(rules, found, asked));
+  const told = [...found, ...numberFindings(rules, has, asked, number)];
+  return weighed(...told, ...unnamed(rules, told, has, asked), ...programmed(has, asked));
 }
 
 function weighed(...found: readonly Finding[]): Weighed {
@@ -106,23 +109,32 @@ function numberFindings(rules: KindRules, has: Part, asked: Part, number: NameFi
   const [mine, wanted] = [wordFact(has, 'partNumber'), wordFact(asked, 'partNumber')];
   if (wanted === null) return [];
   const args = { fact: 'partNumber', has: mine ?? '', asked: wanted };
-  if (number === 'packing') return [finding('check', 'packing', args, 'partNumber')];
-  if (number === 'base') return [finding('check', 'base-name', args, 'partNumber')];
-  if (rules.number === 'made-alike') return [finding('serves', 'made-alike', args, 'partNumber')];
+  const alike = rules.number === 'made-alike';
+  if (number === 'packing') return [finding(alike ? 'serves' : 'check', 'packing', args, 'partNumber')];
+  // where any maker's will do by its facts, a longer number of the same maker will
+  if (number === 'base' && !alike) return [finding('check', 'base-name', args, 'partNumber')];
+  if (alike) return [finding('serves', 'made-alike', args, 'partNumber')];
   if (mine === null) return [finding('check', 'not-stated', args, 'partNumber')];
   return [finding(rules.number === 'names-it' ? 'missing' : 'check', 'differs', args, 'partNumber')];
 }
 
 /** Safety parts are swapped by hand only: an X2 capacitor or a fuse is exact when all is stated and equal, a cell never by its facts. */
-function unnamed(rules: KindRules, found: readonly Finding[], asked: Part): Finding[] {
+function unnamed(rules: KindRules, found: readonly Finding[], has: Part, asked: Part): Finding[] {
   const level = (key: FactKey): string | undefined => found.find(({ fact }) => fact === key)?.level;
-  if (asked.kind === 'fuse' && FUSE_FACTS.every((key) => level(key) === 'exact')) return [];
-  if (rules.unnamed === 'words' && found.every((one) => one.level === 'exact') && measured(asked)) return [];
+  const alike = found.every((one) => one.level === 'exact');
+  if (asked.kind === 'fuse' && alike && FUSE_FACTS.every((key) => level(key) === 'exact')) return [];
   if (rules.unnamed === 'safety') return [finding('check', 'safety', { fact: 'partNumber' })];
-  if (rules.unnamed !== null) return [finding('check', 'described')];
-  const guarded = found.some(({ fact, because }) => fact === 'safety' && because.code === 'same');
-  const open = found.some(
-    ({ level, fact }) => level !== 'exact' && fact !== 'partNumber' && fact !== 'tolerance-low' && fact !== 'tolerance-high',
-  );
-  return guarded && open ? [finding('check', 'safety', { fact: 'safety' })] : [];
+  if (rules.unnamed === 'words' && alike && measured(asked)) return [];
+  if (rules.unnamed !== null) return [finding('check', 'described'), ...caution(has, asked)];
+  return alike ? [] : caution(has, asked);
+}
+
+/** Not exact, and of those that nobody swaps by rule. */
+function caution(has: Part, asked: Part): Finding[] {
+  return isNeverSwapped(has, false) || isNeverSwapped(asked, true) ? [finding('check', 'safety', { fact: 'safety' })] : [];
+}
+
+/** A programmed part is not told by the number of its type. */
+function programmed(has: Part, asked: Part): Finding[] {
+  return isProgrammed(has) || isProgrammed(asked) ? [finding('check', 'programmed')] : [];
 }

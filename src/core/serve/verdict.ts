@@ -16,7 +16,10 @@ export type BecauseCode =
   | 'similar' // {has, asked}: look-alike outlines
   | 'described' // {}: told by words only, no part number
   | 'safety' // {fact}: never swapped by rule
+  | 'programmed' // {}: holds a program that its number does not tell
   | 'polarised' // {has, asked}
+  | 'dc-by-practice' // {side}: the line or the bag gives a voltage alone, which means direct voltage
+  | 'bias-not-compared' // {has}: a code of class 2 says nothing of the loss under voltage
   | 'doubt' // {field, text}: the line or the bag was read with a doubt
   | 'quantity-not-refs' // {quantity, refs, need}: the line's quantity is not the number of its refs
   | 'alternate' // {text}: it answers a part that the line names beside its own

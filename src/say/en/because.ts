@@ -37,8 +37,12 @@ const SENTENCES = {
     a['asked']
       ? `a part for safety is never swapped by rule (${fact(a)}: the bag has ${of(a, 'has')}, asked is ${of(a, 'asked')})`
       : 'a part for safety is never swapped by rule',
+  programmed: () => 'what a part is programmed with is not told by its number',
   polarised: (a) =>
     `a polarised part is no answer for one that is not, nor the other way round (bag: ${polarity(a['has'])}, line: ${polarity(a['asked'])})`,
+  'dc-by-practice': (a) =>
+    `by an assumption: the ${a['side'] === 'has' ? 'bag' : 'line'} gives a voltage alone, which means DC on a plain capacitor`,
+  'bias-not-compared': (a) => `the loss under bias was not compared (${a['has']} loses capacitance under voltage)`,
   doubt: (a) => `it was read with a doubt about the ${fact({ fact: a['field'] ?? '' })}${a['text'] ? `: ${a['text']}` : ''}`,
   'quantity-not-refs': (a) =>
     `the quantity is ${a['quantity']}, but the line names ${count(a['refs'], 'ref')}; ${a['need']} a board ${a['need'] === 1 ? 'is' : 'are'} counted`,

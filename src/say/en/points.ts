@@ -64,6 +64,7 @@ const WORDS = {
   'not-stated': 'not stated',
   'goes-without-saying': 'goes without saying',
   usual: 'usual for the size',
+  'dc-by-practice': 'DC by practice',
   'by-number': 'by the part number',
   'other-maker': 'other maker, same facts',
   packing: 'other packing',
