@@ -8,6 +8,7 @@ export const COMMANDS: Readonly<Record<string, Load>> = {
   marking: () => import('./commands/marking.ts'),
   bag: () => import('./commands/bag.ts'),
   boxes: () => import('./commands/boxes.ts'),
+  codes: () => import('./commands/codes.ts'),
   receive: () => import('./commands/receive.ts'),
   import: () => import('./commands/import.ts'),
   pick: () => import('./commands/pick.ts'),

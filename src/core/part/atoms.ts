@@ -1,4 +1,5 @@
 import { leadingRkmAt, quantityAt, type Quantity } from '#core/quantity/quantity.ts';
+import { metricThreadAt } from './mechanical/metric-thread.ts';
 import { cartridgeAt, packageAt } from './package.ts';
 import type { PackageReading } from './sizes.ts';
 import { unifiedThreadAt } from './unified.ts';
@@ -85,42 +86,9 @@ function recognise(text: string, start: number, folded: string, value: boolean):
   return { type: 'unknown', text: text.slice(start, end), start, end };
 }
 
-const THREAD =
-  /M(\d{1,2}(?:[.,]\d)?)(?:\s?[xX*]\s?(0[.,]\d{1,2}))?(?:\s?[xX*-]\s?(\d{1,3}(?:[.,]\d)?)(?:\s?mm)?)?(?![A-Za-z0-9])/y;
-const THREADS: ReadonlySet<string> = new Set([
-  '1',
-  '1.2',
-  '1.4',
-  '1.6',
-  '2',
-  '2.2',
-  '2.5',
-  '3',
-  '3.5',
-  '4',
-  '5',
-  '6',
-  '8',
-  '10',
-  '12',
-  '14',
-  '16',
-]);
-
 function threadAt(text: string, start: number): Atom | null {
-  if (text[start] !== 'M') return null;
-  THREAD.lastIndex = start;
-  const match = THREAD.exec(text);
-  const size = match?.[1]?.replace(',', '.');
-  if (!match || size === undefined || !THREADS.has(size)) return null;
-  const pitch = match[2] ? `x${match[2].replace(',', '.')}` : '';
-  return {
-    type: 'thread',
-    thread: `M${size}${pitch}`,
-    length: match[3]?.replace(',', '.') ?? null,
-    start,
-    end: start + match[0].length,
-  };
+  const found = metricThreadAt(text, start);
+  return found ? { type: 'thread', ...found, start } : null;
 }
 
 const DIELECTRIC_LETTERS: ReadonlySet<string> = new Set('XYZCNUPRSTMBxyzcnu');

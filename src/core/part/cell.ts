@@ -5,6 +5,7 @@ import { decodeOrderingCode, type Decoded } from './decode.ts';
 import { familyKind } from './families.ts';
 import type { ReadField } from './hints.ts';
 import { readFootprint, type FootprintReading } from './footprint.ts';
+import { isStandardOf } from './mechanical/standards.ts';
 import { packageAt } from './package.ts';
 import type { Kind } from './part.ts';
 
@@ -33,7 +34,7 @@ const LINKS = /(?:https?:\/\/|www\.)\S+/gi;
 export function readCell(field: Cell['field'], written: string): Cell {
   const plain = plainText(written);
   const text = plain.includes('//') || plain.includes('www.') ? plain.replace(LINKS, (link) => ' '.repeat(link.length)) : plain;
-  const codes = codesOf(text);
+  const codes = codesOf(text).filter((code) => !isStandardOf(text, code.text));
   const drawn = field === 'footprint' || field === 'package' || field === 'device' ? readFootprint(text) : null;
   return { field, text, codes, atoms: atomsOf(without(text, codes), field === 'value' || field === 'partNumber'), drawn };
 }

@@ -1,4 +1,4 @@
-import type { Decimal } from '#core/quantity/decimal.ts';
+import { decimal, type Decimal } from '#core/quantity/decimal.ts';
 import { writeRkm } from '#core/quantity/rkm.ts';
 import { writeToleranceLetter } from '#core/quantity/tolerance.ts';
 import { plainDigits } from '#core/quantity/write-quantity.ts';
@@ -25,54 +25,62 @@ const POLAR: ReadonlySet<string> = new Set(['electrolytic', 'tantalum', 'polymer
 /** Kinds that are told apart by their facts alone: a maker's number adds nothing to them once value and package are known. */
 const BY_FACTS: ReadonlySet<Kind> = new Set(['resistor', 'resistor-network', 'capacitor']);
 
-/** A piece of the code: what it is made of, and how. The order is that of the code; a new fact that tells parts apart is a new row. */
-const PIECES: readonly ((part: Part) => string | null)[] = [
-  (part) => wordFact(part, 'package')?.toUpperCase().replaceAll(' ', '') ?? null,
-  (part) => rkm(part, 'value', part.facts.value?.unit ?? null),
-  toleranceCode,
-  (part) => wordFact(part, 'dielectric'),
-  (part) => suffixed(rkm(part, 'voltage', 'V'), part, 'voltage-kind', { ac: 'AC', mains: 'AC' }),
-  (part) => rkm(part, 'power', 'W'),
-  (part) => rkm(part, 'current', 'A'),
-  technologyCode,
-  (part) => (wordFact(part, 'polarised') === 'no' && POLAR.has(wordFact(part, 'technology') ?? '') ? 'BP' : null),
-  (part) => word(part, 'polarity'),
-  (part) => word(part, 'colour'),
-  (part) => (gridOf(part) || packageSaysPins(part) ? null : counted(part, 'pins', 0, 'P')),
-  gridOf,
-  (part) => counted(part, 'pitch', 3, 'MM'),
-  (part) => word(part, 'thread'),
-  (part) => counted(part, 'length', 3, 'MM'),
-  (part) => counted(part, 'diameter', 3, 'DIA'),
-  (part) => word(part, 'head'),
-  (part) => word(part, 'drive'),
-  (part) => word(part, 'material'),
-  (part) => word(part, 'safety'),
-  (part) => rkm(part, 'load-capacitance', 'F'),
-  (part) => counted(part, 'temperature-coefficient', 6, 'PPM'),
-  (part) => counted(part, 'temperature-low', 0, 'C'),
-  (part) => counted(part, 'temperature-high', 0, 'C'),
-  (part) => words(part, gridOf(part)),
-  partNumberCode,
-];
+/** A piece of the code: its name in patterns, and what it is made of. The order is that of the code; a new fact that tells parts apart is a new row. */
+const PIECES = [
+  ['package', (part) => wordFact(part, 'package')?.toUpperCase().replaceAll(' ', '') ?? null],
+  ['value', (part) => rkm(part, 'value', part.facts.value?.unit ?? null)],
+  ['tolerance', toleranceCode],
+  ['dielectric', (part) => wordFact(part, 'dielectric')],
+  ['voltage', voltageCode],
+  ['power', (part) => rkm(part, 'power', 'W')],
+  ['current', currentCode],
+  ['technology', technologyCode],
+  ['polarised', (part) => (wordFact(part, 'polarised') === 'no' && POLAR.has(wordFact(part, 'technology') ?? '') ? 'BP' : null)],
+  ['polarity', (part) => word(part, 'polarity')],
+  ['colour', (part) => word(part, 'colour')],
+  ['pins', (part) => (gridSaysPins(part) || packageSaysPins(part) ? null : counted(part, 'pins', 0, 'P'))],
+  ['grid', gridOf],
+  ['pitch', (part) => counted(part, 'pitch', 3, 'MM')],
+  ['thread', (part) => word(part, 'thread')],
+  ['length', lengthCode],
+  ['diameter', (part) => counted(part, 'diameter', 3, 'DIA')],
+  ['head', (part) => word(part, 'head')],
+  ['drive', driveCode],
+  ['material', (part) => word(part, 'material')],
+  ['safety', (part) => word(part, 'safety')],
+  ['load', (part) => rkm(part, 'load-capacitance', 'F')],
+  ['drift', (part) => counted(part, 'temperature-coefficient', 6, 'PPM')],
+  ['cold', (part) => counted(part, 'temperature-low', 0, 'C')],
+  ['hot', (part) => counted(part, 'temperature-high', 0, 'C')],
+  ['words', (part) => words(part, gridOf(part))],
+  ['number', partNumberCode],
+] as const satisfies readonly (readonly [name: string, piece: (part: Part) => string | null])[];
+
+export type PieceName = 'kind' | (typeof PIECES)[number][0];
+/** The names of the pieces that a pattern may hold, in the order of today's code. */
+export const CODE_PIECES: readonly PieceName[] = ['kind', ...PIECES.map(([name]) => name)];
 
 /**
  * The lab's canonical short name of a part: `R-0805-4K7-F`, `C-0805-100N-X7R-50V`, `Q-TO-92-BC547B`. A pure function of the facts
  * that tell parts apart, so that a label printed once never needs another; facts that were only assumed are no part of it.
  */
 export function partCode(part: Part): string {
-  const pieces = piecesOf(part);
-  const [letters] = [KIND_ROWS[part.kind].letters];
-  return [letters, ...(pieces.length ? pieces : [namedBy(part.text)])].filter(Boolean).join('-');
+  const pieces = piecesByName(part);
+  return pieces.size > 0 ? [...pieces.values()].join('-') : `${KIND_ROWS[part.kind].letters}-${namedBy(part.text)}`;
 }
 
 /** Is nothing known of the part but its text? Then the code is made of the text. */
 export function toldByText(part: Part): boolean {
-  return piecesOf(part).length === 0;
+  return piecesByName(part).size === 0;
 }
 
-function piecesOf(part: Part): string[] {
-  return PIECES.flatMap((piece) => piece(part) || []);
+/** The pieces of a part's code by name, in the order of the code, the letters of the kind first; none where nothing but its text is known. */
+export function piecesByName(part: Part): ReadonlyMap<PieceName, string> {
+  const pieces = PIECES.flatMap(([name, piece]): [PieceName, string][] => {
+    const text = piece(part);
+    return text ? [[name, text]] : [];
+  });
+  return new Map(pieces.length > 0 ? [['kind', KIND_ROWS[part.kind].letters], ...pieces] : []);
 }
 
 function known(part: Part, key: FactKey): boolean {
@@ -117,6 +125,11 @@ function gridOf(part: Part): string | null {
   return grid?.toUpperCase() ?? null;
 }
 
+function gridSaysPins(part: Part): boolean {
+  const [rows, ways] = gridOf(part)?.split('X') ?? [];
+  return numberFact(part, 'pins') === decimal(Number(rows) * Number(ways) || 0);
+}
+
 /** `DIP-8`: the count need not be said twice. */
 function packageSaysPins(part: Part): boolean {
   const pins = numberFact(part, 'pins');
@@ -130,6 +143,29 @@ function words(part: Part, without: string | null): string | null {
     .split(' ')
     .filter((one) => one !== without);
   return left.join('-') || null;
+}
+
+/** Beside a value in volts the rated voltage says what it is, and beside one in amperes the current. */
+function voltageCode(part: Part): string | null {
+  const code = suffixed(rkm(part, 'voltage', 'V'), part, 'voltage-kind', { ac: 'AC', mains: 'MAINS' });
+  return code !== null && KIND_ROWS[part.kind].value === 'V' ? `${code}MAX` : code;
+}
+
+function currentCode(part: Part): string | null {
+  const code = rkm(part, 'current', 'A');
+  return code !== null && KIND_ROWS[part.kind].value === 'A' ? `${code}MAX` : code;
+}
+
+/** Of what has a pitch too, the length is marked. */
+function lengthCode(part: Part): string | null {
+  const code = counted(part, 'length', 3, 'MM');
+  return code !== null && KIND_ROWS[part.kind].facts.includes('pitch') ? `L${code}` : code;
+}
+
+/** A screw of which only the drive is known: `HEX` alone would be its head. */
+function driveCode(part: Part): string | null {
+  const code = word(part, 'drive');
+  return code === 'HEX' && !known(part, 'head') ? 'DRIVE-HEX' : code;
 }
 
 function suffixed(code: string | null, part: Part, key: WordFact, suffixes: Readonly<Record<string, string>>): string | null {

@@ -5,6 +5,7 @@ import { decideKind, type KindReading } from './decide-kind.ts';
 import type { Doubt } from './doubt.ts';
 import type { PartHints } from './hints.ts';
 import type { Fact, FactKey, Facts, Kind, Part } from './part.ts';
+import { mechanicalKind, settleMechanical } from './mechanical/settle-mechanical.ts';
 import { settlePartNumber } from './part-number.ts';
 import { settleVariant } from './settle-variant.ts';
 import { settleWords } from './settle-words.ts';
@@ -28,7 +29,7 @@ export interface PartReading {
 export function readPart(text: string, hints: PartHints = {}): PartReading {
   const { cells, doubts } = cellsOf(text, hints);
   const reading = decideKind(cells, hints);
-  const kind = refined(reading.kind, cells);
+  const kind = mechanicalKind(refined(reading.kind, cells), cells);
   const value = settleValue(kind, cells);
   const words = settleWords(kind, cells);
   const technology = words.find((fact) => fact.key === 'technology')?.value ?? null;
@@ -39,7 +40,9 @@ export function readPart(text: string, hints: PartHints = {}): PartReading {
   const tolerance = settleTolerance(kind, cells, number as Decimal | null);
   const partNumber = kind === 'not-a-part' ? null : settlePartNumber(kind, cells);
   const maker = makerOf(cells);
+  const mechanical = settleMechanical(kind, cells);
   const stated = [
+    ...mechanical.facts,
     ...words,
     ...value.facts,
     ...tolerance,
@@ -50,11 +53,18 @@ export function readPart(text: string, hints: PartHints = {}): PartReading {
     ...pinsOfSocket(kind, pack.facts),
   ];
   const known = factTable(stated, decodedFacts(cells, kind));
-  const variant = settleVariant(kind, cells, Object.values(known));
+  const variant = mechanical.variantOf(settleVariant(kind, cells, Object.values(known)));
   const facts = variant ? { ...known, variant } : known;
   return {
     part: { kind, facts, text: text.trim() || joined(cells) },
-    doubts: [...doubts, ...kindDoubts(reading, kind, cells), ...value.doubts, ...ratings.doubts, ...pack.doubts],
+    doubts: [
+      ...doubts,
+      ...kindDoubts(reading, kind, cells),
+      ...value.doubts,
+      ...ratings.doubts,
+      ...pack.doubts,
+      ...mechanical.doubts,
+    ],
   };
 }
 

@@ -1,3 +1,4 @@
+import { decimal } from '#core/quantity/decimal.ts';
 import { plainDigits, writeQuantity } from '#core/quantity/write-quantity.ts';
 import type { Atom } from './atoms.ts';
 import type { Cell } from './cell.ts';
@@ -61,6 +62,11 @@ export function settleVariant(kind: Kind, cells: readonly Cell[], known: readonl
   }
   if (words.has('tactile')) words.delete('push'); // goes without saying
   if (kind === 'led') for (const word of facts.get('colour')?.value.split(/[ /]/) ?? []) words.delete(word);
+  return variantOf(words);
+}
+
+/** Words in the one order in which a variant has them; null where there are none. */
+export function variantOf(words: Iterable<string>): Fact | null {
   const value = [...words].sort((a, b) => Number(/\d/.test(a)) - Number(/\d/.test(b)) || (a < b ? -1 : 1)).join(' ');
   return value === '' ? null : { key: 'variant', value, unit: null, origin: 'stated' };
 }
@@ -116,8 +122,11 @@ function patternOf(kind: Kind): RegExp | null {
 
 /** Measures that are one word in several spellings; `of` limits them to kinds where the letters mean that. */
 const MEASURES: readonly (readonly [pattern: RegExp, word: (figures: string) => string, of?: readonly Kind[]])[] = [
-  [/(?<![\p{L}\p{N}])(?:awg ?(\d{1,2})|(\d{1,2}) ?awg)(?![\p{L}\p{N}])/gu, (figures) => `awg${figures}`],
-  [/(?<![\d.,])(\d+(?:[.,]\d+)?) ?(?:mm²|mm2|mm\^2|sqmm|qmm)(?![\p{L}\p{N}])/gu, (figures) => `${figures}mm2`],
+  [/(?<![\p{L}\p{N}])(?:awg ?(\d\/0|\d{1,2})|(\d\/0|\d{1,2}) ?awg)(?![\p{L}\p{N}])/gu, (figures) => `awg${figures}`],
+  [
+    /(?<![\d.,])(\d+(?:[.,]\d+)?) ?(?:mm²|mm2|mm\^2|sqmm|qmm)(?![\p{L}\p{N}])/gu,
+    (figures) => `${plainDigits(decimal(figures))}mm2`,
+  ],
   [
     /(?<![\d.,/])(\d+(?:[.,]\d+)?) ?(?:"|inch(?:es)?|zoll|in)(?![\p{L}\p{N}])/gu,
     (figures) => `${figures}in`,

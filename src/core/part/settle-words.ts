@@ -4,7 +4,7 @@ import { fuseCharacteristic } from './fuse.ts';
 import { KIND_ROWS } from './kinds.data.ts';
 import type { Fact, FactKey, Kind } from './part.ts';
 import { WORD_FACTS } from './part.ts';
-import { decimal, multiply, type Decimal } from '#core/quantity/decimal.ts';
+import { compare, decimal, multiply, type Decimal } from '#core/quantity/decimal.ts';
 
 /** Facts that words and codes state: technology, dielectric, polarity, colour, thread, pins, pitch. */
 export function settleWords(kind: Kind, cells: readonly Cell[]): Fact[] {
@@ -79,7 +79,9 @@ function readMeasure(kind: Kind, { quantity }: Extract<Atom, { type: 'quantity' 
   if (kind !== 'capacitor' && PITCHES.has(value) && !/jack|barrel|hohlstecker|dc[- ](?:plug|buchse)/i.test(text))
     put('pitch', value, 'm');
   if (kind === 'varistor') put('diameter', value, 'm');
-  if (LONG.has(kind)) put('length', value, 'm');
+  if (kind === 'wire' && isThin(value)) put('diameter', value, 'm');
+  else if (LONG.has(kind)) put('length', value, 'm');
+  else if (kind === 'header' && field !== 'footprint' && isTall(value)) put('length', value, 'm');
 }
 
 /** The figures of `25 ppm/K`, whatever its unit made of them. */
@@ -92,6 +94,13 @@ const SPACED = /film|folie|foil|mk[tps]|wima|x2|y2|pitch|raster|lead spacing|\bR
 const MILLIONTH = decimal('1e-6');
 const MILLI = decimal('1e-3');
 const LONG: ReadonlySet<Kind> = new Set(['screw', 'standoff', 'wire']);
+/** A wire is never so short: it is as thick. */
+const isThin = (metres: Decimal): boolean => compare(metres, decimal('6e-3')) < 0 && !CABLE_PITCHES.has(metres);
+/** Of ribbon cables and jumper wires. */
+const CABLE_PITCHES: ReadonlySet<string> = new Set(['1.27', '2.54'].map(millimetres));
+/** How tall a header stands over the board, where the figure is no pitch. */
+const isTall = (metres: Decimal): boolean =>
+  !PITCHES.has(metres) && compare(metres, decimal('3e-3')) > 0 && compare(metres, decimal('4e-2')) < 0;
 const HOT: ReadonlySet<string> = new Set(['85', '105', '125', '130', '135', '150'].map(decimal));
 /** Numbers that are a pitch in millimetres though no unit stands there. */
 const FILM_PITCHES: ReadonlySet<string> = new Set(

@@ -21,7 +21,7 @@ export const VARIANT_ROWS: readonly (readonly [group: string, word: string, phra
   ['lock', 'insert', 'insert, heat set, heat set insert, press in, einpress', 'nut mechanical'],
   ['washer', 'spring', 'spring, spring washer, split, federring, din 127, din127', 'washer'], ['washer', 'toothed', 'toothed, tooth, star, facherscheibe, zahnscheibe, serrated, din 6797, din 6798', 'washer'],
   ['washer', 'large', 'large, wide, fender, penny, din 9021, iso 7093', 'washer'], ['washer', 'insulating', 'insulating, isolierend', 'washer'],
-  ['class', '12.9', '12.9', 'screw'], ['class', '10.9', '10.9', 'screw'], ['class', '8.8', '8.8', 'screw'],
+  ['class<', '4.6', '4.6', 'screw'], ['class<', '4.8', '4.8', 'screw'], ['class<', '5.6', '5.6', 'screw'], ['class<', '5.8', '5.8', 'screw'], ['class<', '6.6', '6.6', 'screw'], ['class<', '6.8', '6.8', 'screw'], ['class<', '8.8', '8.8', 'screw'], ['class<', '9.8', '9.8', 'screw'], ['class<', '10.9', '10.9', 'screw'], ['class<', '12.9', '12.9', 'screw'],
   ['taper', 'log', 'log, logarithmic, audio, audio taper, logarithmisch, logarithmique', 'potentiometer'], ['taper', 'lin', 'lin, linear, lineaire, linear taper', 'potentiometer'], ['taper', 'antilog', 'antilog, reverse log, reverse audio, rev log, anti log', 'potentiometer'],
   ['taper-letter', 'taper-a', 'a taper, taper a', 'potentiometer'], ['taper-letter', 'taper-b', 'b taper, taper b', 'potentiometer'], ['taper-letter', 'taper-c', 'c taper, taper c', 'potentiometer'],
   ['gangs!', 'dual', 'dual, stereo, dual gang, dual ganged, 2 gang, tandem, doppel', 'potentiometer'],

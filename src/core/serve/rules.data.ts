@@ -56,7 +56,7 @@ const named = (...more: FactRule[]): KindRules =>
 const fastener = (...more: FactRule[]): KindRules =>
   rules(['thread'], [...rule('equal', 'thread'), ...more, ...matters('judge', 'material'), ...rule('judge', 'colour', 'drive'), ...matters('variant', 'variant')], 'made-alike');
 const described = (unnamed: KindRules['unnamed'], ...identity: FactKey[]): KindRules =>
-  rules(['partNumber', 'value', ...identity], [...VALUE, ...matters('equal', 'pins', 'pitch'), ...RATED, ...matters('judge', 'colour', 'length', 'diameter'), ...matters('variant', 'variant')], 'judge', unnamed);
+  rules(['partNumber', 'value', ...identity], [...VALUE, ...matters('equal', 'pins', 'pitch'), ...RATED, ...matters('judge', 'colour', 'length'), ...matters('equal', 'diameter'), ...matters('variant', 'variant')], 'judge', unnamed);
 /** The voltage of a motor, a fan, a buzzer is what it runs on, no rating. */
 const supplied = (unnamed: KindRules['unnamed'], ...identity: FactKey[]): KindRules => {
   const base = described(unnamed, ...identity);

@@ -1,4 +1,5 @@
 import { wordFact, type Kind, type Part } from '#core/part/part.ts';
+import { wireSizesClash, wireSizesNear } from '#core/part/mechanical/wire-size.ts';
 import { VARIANT_ROWS } from '#core/part/variant-words.data.ts';
 import { finding, type Finding } from './finding.ts';
 
@@ -50,7 +51,7 @@ function clash(kind: Kind, mine: readonly string[], wanted: readonly string[]): 
     if (own.length === 0 || asked.length === 0 || own.some((word) => asked.includes(word))) continue;
     return name.endsWith('<') && words.indexOf(own[0] ?? '') > words.indexOf(asked[0] ?? '') ? 'check' : 'missing';
   }
-  return measuresClash(mine, wanted) ? 'missing' : null;
+  return measuresClash(mine, wanted) || wireSizesClash(mine, wanted) ? 'missing' : null;
 }
 
 /** `pg9` for `pg7`, `12x12mm` for `6x6mm`: measures of one shape, none of them equal. */
@@ -74,7 +75,7 @@ export function alikeVariant(has: string, asked: string): boolean {
   if (has === '' || asked === '') return false;
   const [mine, wanted] = [has.toLowerCase().split(' '), asked.toLowerCase().split(' ')];
   const both = mine.filter((word) => wanted.includes(word)).length;
-  return both * 2 > Math.min(mine.length, wanted.length);
+  return both * 2 > Math.min(mine.length, wanted.length) || wireSizesNear(mine, wanted);
 }
 
 /** Do the words say a measure, so that they tell the part and not only its sort? */
