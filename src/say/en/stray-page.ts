@@ -36,9 +36,8 @@ export const STRAY_PAGE = {
   moreBags: 'All bags like it',
   receive: 'Nothing like it? Receive it',
   exhausted: 'exhausted',
-  measure: 'A meter settles it.',
+  measure: 'A meter settles the value, not the tolerance.',
   sure: 'Measure it before it goes where a wrong value can do harm.',
-  surely: 'Nothing speaks for another reading. Measure it before it goes where a wrong value can do harm.',
 } as const;
 
 export const COLOUR_WORDS: Readonly<Record<Colour, string>> = {
@@ -64,6 +63,10 @@ export const sayPerhaps = (reading: string): string => `It may be ${reading}, bu
 /** Two or more readings of which none is more likely: each is named once. */
 export const sayEither = (readings: readonly string[]): string =>
   `It is ${readings.slice(0, -1).join(', ')} or ${readings.at(-1)}.`;
+
+/** Readings that are less likely, or no likelier than the one that is named. */
+export const sayAlso = (readings: readonly string[]): string =>
+  readings.length === 0 ? '' : `It may also be ${readings.join(' or ')}.`;
 
 /** What the drawing shows, for who does not see it. */
 export function sayDrawn(bands: readonly (Colour | null)[], gap: number | null): string {

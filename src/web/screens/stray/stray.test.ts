@@ -63,6 +63,16 @@ void test('the answer says what is missing, what is likely, and both where both 
   assert.equal(answer({ bands: 'yellow.violet.red.gold' }).title, 'It is most likely 4.7\u202fkΩ ±5\u202f%.');
   assert.equal(answer({ bands: 'brown.black.black.red.brown' }).title, 'It is 10\u202fkΩ ±1\u202f% or 120\u202fΩ ±1\u202f%.');
   assert.equal(answer({ look: 'capacitor', mark: 'A5' }).title, 'It may be 100\u202fnF, but that is not sure.');
+  // grey as a tolerance is never certain, so that the other end is likelier; the first is named all the same
+  assert.deepEqual(answer({ bands: 'brown.black.red.grey' }), {
+    title: 'It is most likely 82\u202fΩ ±1\u202f%.',
+    why: 'It may also be 1\u202fkΩ ±0.01\u202f%. A meter settles the value, not the tolerance.',
+  });
+  assert.equal(
+    answer({ look: 'chip', mark: '10R' }).why,
+    'It may also be 1.24\u202fΩ ±1\u202f%. A meter settles the value, not the tolerance.',
+  );
+  assert.match(answer({ look: 'chip', mark: '472' }).why, /^Measure it before/);
   assert.match(answer({ look: 'chip', mark: '101', line: '1' }).title, /line under or over/);
 });
 

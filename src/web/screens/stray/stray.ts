@@ -1,13 +1,13 @@
 import type { FoundBag } from '#api/bags.ts';
 import { readBands } from '#core/part/marking/bands.ts';
 import type { Colour } from '#core/part/marking/colours.data.ts';
-import type { Look, MarkingRead, Reading } from '#core/part/marking/marking.ts';
+import type { Look, MarkingRead, Plausible, Reading } from '#core/part/marking/marking.ts';
 import { readMarking } from '#core/part/marking/read-marking.ts';
 import { isChip } from '#core/serve/outline.ts';
 import { plainDigits, writeQuantity } from '#core/quantity/write-quantity.ts';
 import { numberFact, type Part } from '#core/part/part.ts';
 import { sayReading, sayUnread } from '#say/en/markings.ts';
-import { sayEither, sayLikely, sayPerhaps, saySetBand, STRAY_PAGE } from '#say/en/stray-page.ts';
+import { sayAlso, sayEither, sayLikely, sayPerhaps, saySetBand, STRAY_PAGE } from '#say/en/stray-page.ts';
 import type { Seen } from './place.ts';
 
 /** The band, counted from 0, before which the wider gap stands. */
@@ -34,12 +34,15 @@ export function answerOf(seen: Seen, read: MarkingRead | null): { readonly title
     const { why, settle } = sayUnread(read.unread);
     return { title: why, why: settle };
   }
-  const likely = read.readings.filter(({ plausible }) => plausible === 'likely');
-  const said = [...new Set(likely.map(sayReading))];
-  const [first] = read.readings;
-  if (said.length > 1) return { title: sayEither(said), why: STRAY_PAGE.measure };
-  if (said.length === 0) return { title: first ? sayPerhaps(sayReading(first)) : STRAY_PAGE.begin, why: STRAY_PAGE.measure };
-  return { title: sayLikely(said[0] ?? ''), why: read.readings.length > 1 ? STRAY_PAGE.sure : STRAY_PAGE.surely };
+  const told = (wanted: readonly Plausible[]): string[] => [
+    ...new Set(read.readings.filter(({ plausible }) => wanted.includes(plausible)).map(sayReading)),
+  ];
+  const likely = told(['likely']);
+  const [first = ''] = likely.length > 0 ? likely : told(['possible', 'unlikely']);
+  const others = told(['possible']).filter((one) => !likely.includes(one) && one !== first);
+  const title = likely.length > 1 ? sayEither(likely) : likely.length === 1 ? sayLikely(first) : sayPerhaps(first);
+  const sure = likely.length === 1 && others.length === 0;
+  return { title, why: `${sayAlso(others)} ${sure ? STRAY_PAGE.sure : STRAY_PAGE.measure}`.trim() };
 }
 
 function whatIsMissing({ look, bands }: Seen): { readonly title: string; readonly why: string } {
