@@ -112,6 +112,9 @@ function valueEvidence(evidence: Evidence, cell: Cell): void {
   if (first?.type === 'word' && first.meaning.facts.some(([fact]) => fact === 'colour')) add(evidence, 'led', 2.6);
   if (first?.type === 'quantity' && first.quantity.unit === 'V' && first.quantity.form === 'rkm') add(evidence, 'zener', 2.6);
   if (/^\s*32[.,]?768/.test(cell.text)) add(evidence, 'crystal', 4);
+  // megahertz without their unit, three decimals or more: `16.000`
+  if (/^\s*\d{1,2}[.,]\d{3,6}\s*$/.test(cell.text)) add(evidence, 'crystal', 1.5);
+  if (/^\s*7[89](?:05|06|08|09|10|12|15|18|24)\s*$/.test(cell.text)) add(evidence, 'regulator', 3);
 }
 
 function codeEvidence(evidence: Evidence, cell: Cell): void {

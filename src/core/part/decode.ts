@@ -2,6 +2,7 @@ import { decimal, multiply, type Decimal } from '#core/quantity/decimal.ts';
 import { readFigures, readRkm, readUniroyal, readVoltageCode } from '#core/quantity/mark.ts';
 import { readToleranceLetter } from '#core/quantity/tolerance.ts';
 import { DIELECTRICS, ORDERING_CODES, SIZES, VOLTS, type OrderingCodeRow } from './ordering-codes.data.ts';
+import { KIND_ROWS } from './kinds.data.ts';
 import { CHIP_SIZES } from './packages.data.ts';
 import type { Fact, FactKey, Kind } from './part.ts';
 
@@ -14,6 +15,8 @@ export interface Decoded {
 }
 
 const PICO = decimal('1e-12');
+const NANO = decimal('1e-9');
+const MICRO = decimal('1e-6');
 const IMPERIAL_OF = new Map(CHIP_SIZES.map(([imperial, metric]) => [metric, imperial]));
 
 /** What an ordering code says when the whole of it follows a maker's grammar: `RC0603FR-074K7L` → 4.7 kΩ, ±1 %, 0603. Else null. */
@@ -35,7 +38,7 @@ function factsOf(row: OrderingCodeRow, groups: Groups): Fact[] {
     if (value !== null) facts.push({ key, value, unit, origin: 'decoded' });
   };
   const value = valueOf(row, groups);
-  add('value', value, row.kind === 'capacitor' ? 'F' : row.kind === 'zener' ? 'V' : 'ohm');
+  add('value', value, KIND_ROWS[row.kind].value ?? null);
   const tolerance = groups['tolerance']
     ? readToleranceLetter(groups['tolerance'], row.kind === 'capacitor' ? value : null)
     : null;
@@ -54,8 +57,15 @@ function valueOf(row: OrderingCodeRow, groups: Groups): Decimal | null {
   if (groups['rkm']) return /^0+$/.test(groups['rkm']) ? decimal(0) : readRkm(groups['rkm']);
   if (groups['uniroyal']) return readUniroyal(groups['uniroyal']);
   if (groups['zener']) return decimal(groups['zener'].replace('V', '.'));
+  if (groups['micro']) return scaled(readFigures(groups['micro'], true), MICRO);
+  if (groups['henry']?.includes('N')) return scaled(decimal(groups['henry'].replace('N', '.').replace(/\.$/, '')), NANO);
+  if (groups['henry']) return scaled(readFigures(groups['henry'], true), MICRO);
   const figures = groups['code'] ? readFigures(groups['code'], row.kind === 'capacitor') : null;
   return figures && row.kind === 'capacitor' ? multiply(figures, PICO) : figures;
+}
+
+function scaled(figures: Decimal | null, unit: Decimal): Decimal | null {
+  return figures === null ? null : multiply(figures, unit);
 }
 
 function voltageOf(row: OrderingCodeRow, code: string | undefined): Decimal | null {
@@ -79,5 +89,5 @@ function sizeOf(row: OrderingCodeRow, code: string | undefined): string | null {
   if (row.sizes === 'imperial') return code === '0100' ? '01005' : code;
   if (row.sizes === 'metric') return IMPERIAL_OF.get(code) ?? null;
   const table: Readonly<Record<string, string>> = SIZES[row.sizes];
-  return table[code] ?? null;
+  return table[code.replace('-', '')] ?? null;
 }

@@ -1,5 +1,6 @@
-import { packageAt } from './package.ts';
-import { FOOTPRINT_KINDS, IPC_CHIPS, IPC_MOULDED_DIODES, IPC_SOT } from './packages.data.ts';
+import { landPattern } from './land-pattern.ts';
+import { CASE_LETTERS, packageAt } from './package.ts';
+import { FOOTPRINT_KINDS } from './packages.data.ts';
 import type { Kind } from './part.ts';
 import { ALONE_METRIC, AXIAL, bareSize, BODIES, FROM_METRIC, IMPERIAL, type PackageReading } from './sizes.ts';
 
@@ -15,7 +16,8 @@ export interface FootprintReading {
 export function readFootprint(cell: string): FootprintReading {
   const name = cell.slice(cell.lastIndexOf(':') + 1).trim();
   const kinds = footprintKinds(name.toUpperCase(), cell.toUpperCase());
-  const found = ipcName(name.toUpperCase()) ?? scanName(name, kinds);
+  const pattern = landPattern(name.toUpperCase());
+  const found = pattern === null ? scanName(name, kinds) : { name: pattern };
   if (!found) return { name: null, kinds };
   return { name: found.name, kinds, ...(found.of ? { of: found.of } : {}), ...(found.other ? { other: found.other } : {}) };
 }
@@ -31,48 +33,10 @@ function footprintKinds(name: string, whole: string): [Kind, number][] {
 
 type Named = Pick<PackageReading, 'name' | 'of' | 'other'>;
 
-function ipcName(name: string): Named | null {
-  const chip = /^(RESC|CAPC|INDC|LEDC|DIOC|FUSC|BEADC|THRMC|VARC)(\d{4})(?=X|N|M|L|W|_|-|$)/.exec(name);
-  if (chip && IPC_CHIPS.some(([prefix]) => prefix === chip[1])) {
-    const size = FROM_METRIC.get(chip[2] ?? '') ?? nearMetric(chip[2] ?? '');
-    return size ? { name: size } : null;
-  }
-  const tantalum = /^CAPMP?(\d{4})X/.exec(name);
-  if (tantalum) return { name: `EIA-${tantalum[1]}` };
-  const moulded = /^(?:DIOM|SODFL|SOD)(\d\d)\d\dX/.exec(name);
-  const diode = moulded && IPC_MOULDED_DIODES.find(([lengths]) => lengths.split(' ').includes(moulded[1] ?? ''));
-  if (diode) return { name: diode[1] };
-  const melf = /^(?:DIO|RES)MELF(\d\d)/.exec(name);
-  if (melf) return { name: Number(melf[1]) > 40 ? 'MELF' : 'SOD-80' };
-  const sot = /^SOT(\d+)P\d+X\d+-(\d)/.exec(name);
-  if (sot) return nonEmpty(IPC_SOT[sot[1] ?? '']?.[Number(sot[2]) - 3] ?? '');
-  const dip = /^DIP\d+W\d+P\d+L\d+H\d+Q(\d+)/.exec(name);
-  if (dip) return { name: `DIP-${dip[1]}` };
-  const pitch = /^(SOIC|TSSOP|SSOP|SOP|QFP|QFN|SON|DFN|BGA|PLCC|SOJ|TO)\d+P\d+X\d+(?:X\d+)?(?:X\d+)?-(\d+)/.exec(name);
-  return pitch && pitch[1] !== 'TO' ? { name: `${pitch[1]}-${withoutTab(pitch[1] ?? '', pitch[2] ?? '')}` } : null;
-}
-
-function nonEmpty(name: string): Named | null {
-  return name ? { name } : null;
-}
-
-/** QFN and SON patterns count the thermal tab as a pin: an odd count is one too many. */
-function withoutTab(family: string, pins: string): number {
-  const count = Number(pins);
-  return /QFN|SON|DFN/.test(family) && count % 2 === 1 ? count - 1 : count;
-}
-
-/** Libraries round bodies differently: `1607`, `2013`, `3217`; one tenth off is the same chip. */
-function nearMetric(digits: string): string | null {
-  const [length, width] = [Number(digits.slice(0, 2)), Number(digits.slice(2))];
-  for (const [metric, imperial] of FROM_METRIC) {
-    if (Math.abs(Number(metric.slice(0, 2)) - length) <= 1 && Math.abs(Number(metric.slice(2)) - width) <= 1) return imperial;
-  }
-  return null;
-}
-
 const SIZE_IN_NAME =
   /(?<![\dA-Z.])(?:(?:R|C|L|D|F|M|Y|X|SMD|RES|CAP|IND|LED|DIO|DIODE|RESISTOR|CAPACITOR|INDUCTOR|CHIP|CHIPLED|FUSE|FB|BEAD|EUC|EUR|EUL|USC|USR|USL|S|SM|RC|CC|ARV|RCL_|BLM|NTC|HC)[-_ ]?)?(0\d{3,5}|[1-9]\d{3})(?![\d])(?!X\d)/g;
+/** `TANTAL_B`, `SMC_A`: the letter of a tantalum case behind the word for it. */
+const CASE_NAME = /(?:^|[-_:])(?:C?TANT(?:AL(?:UM)?)?|SMC|CASE)[-_ ]?([A-EVX])(?![A-Z0-9])/;
 const LED_DIAMETER = /(?:D|DIA|Ø|_)(\d{1,2})(?:\.0)?MM/;
 
 function scanName(name: string, kinds: readonly (readonly [Kind, number])[]): Named | null {
@@ -81,6 +45,8 @@ function scanName(name: string, kinds: readonly (readonly [Kind, number])[]): Na
   if (array) return { name: `${array[1]}x${array[2]}` };
   const led = kinds.some(([kind]) => kind === 'led');
   const crystal = kinds.some(([kind]) => kind === 'crystal' || kind === 'oscillator');
+  const cased = kinds.some(([kind]) => kind === 'capacitor') ? CASE_LETTERS.get(CASE_NAME.exec(upper)?.[1] ?? '') : undefined;
+  if (cased !== undefined && !/\d{4}/.test(upper)) return { name: `EIA-${cased}` };
   for (let i = 0; i < name.length; i++) {
     if (!startsWord(name, i)) continue;
     const found = packageAt(name, i);

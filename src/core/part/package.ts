@@ -2,7 +2,9 @@ import { OUTLINES, PIN_FAMILIES, TANTALUM_CASES } from './packages.data.ts';
 import type { Kind } from './part.ts';
 import { AXIAL, bareSize, FROM_METRIC, IMPERIAL, type PackageReading } from './sizes.ts';
 
-const CASE_LETTERS: ReadonlyMap<string, string> = new Map(
+const TANTALUM: ReadonlySet<string> = new Set(TANTALUM_CASES.map(([metric]) => metric));
+/** Metric body by the letter of the case. */
+export const CASE_LETTERS: ReadonlyMap<string, string> = new Map(
   TANTALUM_CASES.flatMap(([metric, letter]) => (letter === null ? [] : [[letter, metric] as const])),
 );
 const FAMILY: ReadonlyMap<string, string> = new Map(
@@ -19,7 +21,7 @@ const FAMILY_PINS = new RegExp(
 );
 const PINS_FAMILY = new RegExp(String.raw`0*([1-9]\d{0,2})[- ]?(?:PIN[- ]?)?(${FAMILY_ALTERNATION})(?![A-Z0-9])`, 'iy');
 const OUTLINE_AT =
-  /((?:T?SOT|SOD|SC|TO|DO|HC|MO|LL|AT|MC|POWERDI|POWERPAK|POWERSO|R|A|P)[- ]?\d{1,3}[A-Z]{0,2}|SM[ABCFP]F?|MINI[- ]?MELF|MICRO[- ]?MELF|MELF|D[23]?PAK|DDPAK|I2?PAK|[DMA]BS|LFPAK(?:56)?|MINIDI[PL]|PLCC[246]|SUPERSOT-?[36])((?:[-/ ]?\d(?![.\d]))?(?:[-/]?(?:US?|S))?)(?![A-Z0-9]|\.\d)/iy;
+  /((?:T?SOT|SOD|SC|TO|DO|HC|MO|MS|LL|AT|MC|POWERDI|POWERPAK|POWERSO|R|A|P)[- ]?\d{1,3}[A-Z]{0,2}|SM[ABCFP]F?|MINI[- ]?MELF|MICRO[- ]?MELF|MELF|D[23]?PAK|DDPAK|I2?PAK|[DMA]BS|LFPAK(?:56)?|MINIDI[PL]|PLCC[246](?!\d)|SUPERSOT-?[36]|MICRO3|UMT[36]|UMD2|EMD2|UPAK)((?:[-/ ]?\d(?![.\d]))?(?:[-/]?(?:US?|S))?)(?:(?<=\d[-/]?\d)L)?(?![A-Z0-9]|\.\d)/iy;
 
 function outlineTable(): Map<string, [name: string, of?: readonly Kind[]][]> {
   const table = new Map<string, [name: string, of?: readonly Kind[]][]>();
@@ -42,7 +44,9 @@ export function packageAt(text: string, start: number): PackageReading | null {
 
 const ARRAY = /(\d)\s?[xX*]\s?(0\d{3}|1206)(?!\d)|(0\d{3})[xX*](\d)(?!\d)/y;
 const PAIR = /(\d{4,6})(?:\s?\(?|_)(\d{4})\s?(?:Metric|metric|M)\)?/y;
-const METRIC = /(\d{4})\s?(?:Metric|metric)/y;
+const METRIC = /(\d{4})\s?\(?(?:metric|metrisch|m[eé]trique|m[eé]trico)\)?/iy;
+/** Metric body and height in tenths of a millimetre: only cases of tantalum and polymer are named so. */
+const CASE_HEIGHT = /(1608|2012|3216|3528|6032|7343|736[01]|7260)-(0[689]|1\d|2\d|3\d|4\d)(?!\d)/y;
 const FOUR = /(\d{4,6})(?![\dA-Za-z%]|[.,]\d)/y;
 const LETTERED = /(?:R|C|L|D|LED|SMD|RES|CAP|IND|CHIP)[-_]?(0\d{3,4}|1206|1210|2010|2512)(?![\dA-Za-z])/iy;
 const ROUND = /(\d{4})\/(\d{1,2})(?!\d)/y;
@@ -64,7 +68,13 @@ function digitsAt(text: string, start: number): PackageReading | null {
   if (array)
     return { name: array[1] ? `${array[1]}x${array[2]}` : `${array[4]}x${array[3]}`, start, end: start + array[0].length };
   const pair = at(PAIR, text, start);
-  if (pair && IMPERIAL.has(pair[1] ?? '')) return { name: pair[1] ?? '', start, end: start + pair[0].length };
+  if (pair && IMPERIAL.has(pair[1] ?? ''))
+    return {
+      name: pair[1] ?? '',
+      start,
+      end: start + pair[0].length,
+      ...(TANTALUM.has(pair[2] ?? '') ? { other: pair[2] ?? '' } : {}),
+    };
   const metric = at(METRIC, text, start);
   const imperial = metric && FROM_METRIC.get(metric[1] ?? '');
   if (metric && imperial) return { name: imperial, start, end: start + metric[0].length };
@@ -72,6 +82,8 @@ function digitsAt(text: string, start: number): PackageReading | null {
   if (round && AXIAL.has(round[1] ?? '')) return { name: `DIN${round[1]}`, start, end: start + round[0].length };
   const pins = at(PINS_FAMILY, text, start);
   if (pins) return { name: `${FAMILY.get((pins[2] ?? '').toUpperCase()) ?? ''}-${pins[1]}`, start, end: start + pins[0].length };
+  const cased = at(CASE_HEIGHT, text, start);
+  if (cased) return { name: `EIA-${cased[1]}`, start, end: start + cased[0].length, of: ['capacitor'] };
   const four = at(FOUR, text, start);
   return four ? bareSize(four[1] ?? '', start) : null;
 }
@@ -82,7 +94,12 @@ const CASE =
   /(?:case|gehause|gehäuse|boitier|boîtier|taille|size|baugrosse|baugröße|bauform)[- ]?(?:size|code)?[-: ]?\s?([A-EVXPRY])(?![A-Za-z0-9])|([A-DX])[- ]case(?![A-Za-z0-9])/iy;
 const LED_ROUND = /(?:LED|BL)[-_ ]?(\d{1,2})(?:\.0)?MM(?![A-Z0-9])|T-?1(?:\s?3\/4|-3\/4)(?![\d])|T-?1(?![\dA-Z/])/iy;
 
+const METRIC_BEFORE = /(?:metric|metrisch|m[eé]trique|m[eé]trico) (\d{4})(?!\d)/iy;
+
 function namedAt(text: string, start: number): PackageReading | null {
+  const measured = at(METRIC_BEFORE, text, start);
+  const imperial = measured && FROM_METRIC.get(measured[1] ?? '');
+  if (measured && imperial) return { name: imperial, start, end: start + measured[0].length };
   const axial = at(DIN_AXIAL, text, start);
   if (axial) return { name: `DIN${axial[1]}`, start, end: start + axial[0].length };
   const tantalum = at(TANTALUM_EIA, text, start);

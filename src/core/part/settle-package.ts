@@ -1,10 +1,10 @@
 import type { Cell } from './cell.ts';
 import type { Doubt } from './doubt.ts';
 import { PARENT } from './kinds.data.ts';
-import type { PackageReading } from './sizes.ts';
-import { BATTERY_SIZES, TANTALUM_CASES } from './packages.data.ts';
+import { BODIES, IMPERIAL, type PackageReading } from './sizes.ts';
+import { BATTERY_SIZES, CHIP_SIZES, METRIC_MAKERS, TANTALUM_CASES } from './packages.data.ts';
 import type { Fact, Kind } from './part.ts';
-import type { Settled } from './settle-value.ts';
+import { decodedFacts, type Settled } from './settle-value.ts';
 
 /** Kinds of which a bare four-digit number is a chip size. */
 const CHIPS: ReadonlySet<Kind> = new Set([
@@ -45,14 +45,57 @@ export function settlePackage(kind: Kind, technology: string | null, cells: read
     const name = inCell(cell, kind, technology);
     if (name !== null) found.push({ place: cell.field, name });
   }
-  const [first, ...others] = found;
-  if (!first) return { facts: [], doubts: [] };
+  const [written, ...others] = found;
+  if (!written) return { facts: [], doubts: [] };
+  const size = whichSize(written.name, kind, cells);
+  const first = { ...written, name: size.name };
   const facts: Fact[] = [{ key: 'package', value: first.name, unit: null, origin: 'stated' }];
+  if (size.doubt) return { facts, doubts: [size.doubt] };
   const against = others.find((one) => one.place !== 'device' && one.place !== 'context' && differ(one.name, first.name));
   const doubts: Doubt[] = against
     ? [{ field: 'package', code: 'conflict', args: { taken: first.name, other: against.name, place: against.place } }]
     : [];
   return { facts, doubts };
+}
+
+/** Digits that name one chip in inches and another, smaller one in millimetres. */
+const TWO_SIZES: ReadonlyMap<string, string> = new Map(
+  CHIP_SIZES.flatMap(([imperial, metric]) => (IMPERIAL.has(metric) ? [[metric, imperial] as const] : [])),
+);
+
+/**
+ * `0603` is imperial by the custom of the trade, unless the heading says metric or the maker's own number tells the metric size. A
+ * number of another size, `0603M`, and `C0603` of a maker who counts in millimetres are doubts.
+ */
+function whichSize(name: string, kind: Kind, cells: readonly Cell[]): { readonly name: string; readonly doubt?: Doubt } {
+  const decoded = decodedFacts(cells, kind).find((fact) => fact.key === 'package')?.value ?? null;
+  const metric = TWO_SIZES.get(name);
+  if (metric !== undefined) {
+    const text = placeOf(name, cells);
+    const ask = (taken: string, other: string): { name: string; doubt: Doubt } => ({
+      name: taken,
+      doubt: { field: 'package', code: 'size-metric-or-imperial', args: { text, taken, other } },
+    });
+    if (decoded === metric) return ask(metric, name);
+    if (decoded === name || /\d{4}[-_ (]*metric/i.test(text)) return { name };
+    if (cells.some((cell) => cell.field === 'context' && METRIC_WORD.test(cell.text))) return { name: metric };
+    const maker = cells.find((cell) => cell.field === 'maker')?.text ?? '';
+    if (new RegExp(`${name}M(?![A-Z0-9])`, 'i').test(text) || (/^C\d{4}$/i.test(text) && METRIC_MAKERS.test(maker)))
+      return ask(name, metric);
+  }
+  return decoded !== null && differ(decoded, name)
+    ? { name, doubt: { field: 'package', code: 'conflict', args: { taken: name, other: decoded, place: 'partNumber' } } }
+    : { name };
+}
+
+const METRIC_WORD = /\bm[eé]tri(?:c|sch|que|co|ca)\b/i;
+
+function placeOf(name: string, cells: readonly Cell[]): string {
+  return (
+    inOrder(cells)
+      .find((cell) => cell.text.includes(name))
+      ?.text.trim() ?? name
+  );
 }
 
 const ORDER = ['package', 'footprint', 'value', 'description', 'text', 'category', 'device', 'context'];
@@ -80,6 +123,7 @@ function inCell(cell: Cell, kind: Kind, technology: string | null): string | nul
       (cell.field !== 'device' || !/^\d{4}$/.test(named.name) || CHIPS.has(kind))
     )
       return spelled(named, kind, technology);
+    if (cell.field === 'footprint' && METRIC_NAMED.has(kind)) return body(cell.text);
     if (cell.field !== 'package') return kind === 'switch' && cell.field === 'footprint' ? face(cell.text) : null;
   }
   const readings = cell.atoms.flatMap((atom): PackageReading[] => (atom.type === 'package' ? [atom.reading] : []));
@@ -89,7 +133,8 @@ function inCell(cell: Cell, kind: Kind, technology: string | null): string | nul
         !reading.bare && counts(reading, kind) && (cell.field === 'package' || !HOLDERS.has(kind) || /\d/.test(reading.name)),
     ) ?? readings.find((reading) => reading.bare && CHIPS.has(kind) && counts(reading, kind));
   if (sure && !(sure.bare && isBareValue(cell, sure))) return spelled(sure, kind, technology);
-  if (kind === 'led') return diameter(cell);
+  if (kind === 'led') return diameter(cell) ?? body(cell.text);
+  if (METRIC_NAMED.has(kind)) return body(cell.text);
   if (kind === 'switch' && cell.field === 'package') return face(cell.text);
   return kind === 'battery' && !/holder|clip|halter|fach|box|socket/i.test(cell.text)
     ? (BATTERY_SIZES.exec(cell.text.toUpperCase())?.[1] ?? null)
@@ -111,6 +156,14 @@ function spelled(named: Named, kind: Kind, technology: string | null): string {
   const solid = technology === 'tantalum' || technology === 'polymer';
   if (kind === 'capacitor' && solid && named.other !== undefined && TANTALUM.has(named.other)) return `EIA-${named.other}`;
   return METRIC_NAMED.has(kind) && named.other !== undefined ? named.other : named.name;
+}
+
+const BODY = /(?<![\d.])L?(\d)[.,](\d)0?(?: ?mm)?[ -]?[xX×*-][ -]?W?(\d)[.,](\d)0?(?![\d.])/;
+
+/** Crystals and square LEDs are named by their body in tenths of a millimetre: `3.2 x 2.5 mm` is 3225. */
+function body(text: string): string | null {
+  const digits = BODY.exec(text)?.slice(1).join('') ?? '';
+  return BODIES.has(digits) ? digits : null;
 }
 
 const FACE = /(?<![\w.,])(\d{1,2}(?:[.,]\d)?)\s?[xX×*]\s?(\d{1,2}(?:[.,]\d)?)(?:\s?mm)?(?![\w×*]|[.,]\d|\s?[xX×*]\s?\d)/;

@@ -16,7 +16,7 @@ export interface PackageReading {
 /** Chip sizes by their imperial and by their metric names. */
 export const IMPERIAL: ReadonlySet<string> = new Set(CHIP_SIZES.map(([imperial]) => imperial));
 export const FROM_METRIC: ReadonlyMap<string, string> = new Map([
-  ...CHIP_SIZES.map(([imperial, metric]) => [metric, imperial] as const),
+  ...CHIP_SIZES.flatMap(([imperial, metric]) => (metric ? [[metric, imperial] as const] : [])),
   ...Object.entries(METRIC_ALSO),
 ]);
 export const ALONE_METRIC: ReadonlySet<string> = new Set(METRIC_WHEN_ALONE.split(' '));
