@@ -1,11 +1,13 @@
 import type { Doubt } from '#core/part/doubt.ts';
 import type { Part } from '#core/part/part.ts';
 import { readPart } from '#core/part/read-part.ts';
+import { remembered } from '#core/part/remember.ts';
+import type { CellReader } from '#core/part/cell.ts';
 import { done, refuse, type Outcome } from '#core/stock/refusal.ts';
 import type { ReadRow } from './bom.ts';
 import { readAlternates } from './alternates.ts';
 import { isLink } from './cell-shapes.ts';
-import type { ColumnGuess } from './columns.ts';
+import type { ColumnGuess, ColumnRole } from './columns.ts';
 import { fittedCell, notFittedCell, saysNotFitted } from './fitted.ts';
 import { readLeadingRefs } from './item-text.ts';
 import { eitherWay, plainNumbers, type NumberHabit } from './number-habit.ts';
@@ -16,6 +18,17 @@ import { cellsOf, kindByHeader, partFields, roleCells, type RoleCell } from './r
 import { readMarks, type Rating } from './stock-marks.ts';
 import { bagDoubts, whereOf } from './where.ts';
 
+/** Parts by all that they are read from, and a reader of cells that remembers: rows of long lists are often alike. */
+export interface RowMemory {
+  readonly parts: Map<string, RowPart>;
+  readonly cells: CellReader;
+}
+
+interface RowPart {
+  readonly part: Part;
+  readonly doubts: readonly Doubt[];
+}
+
 /** What a row is read with: its cells, what their columns mean, and the headings over it. */
 export interface RowSource {
   readonly row: number;
@@ -25,6 +38,8 @@ export interface RowSource {
   readonly doubts: readonly Doubt[];
   /** how the file writes its decimals */
   readonly habit?: NumberHabit;
+  /** what was read of rows under the same columns */
+  readonly memory?: RowMemory;
 }
 
 const PART_ROLES = new Set(['value', 'footprint', 'package', 'partNumber', 'maker', 'description', 'device', 'supplierNumber']);
@@ -94,13 +109,21 @@ export function readRow(source: RowSource): Outcome<ReadRow | null> {
   });
 }
 
-/** The part of a row from the cells that tell of it, with the doubt of a point that may be a thousands mark. */
-function partOf(
-  source: RowSource,
-  printed: readonly RoleCell[],
-  refs: RefsReading,
-  rating: Rating | null,
-): { part: Part; doubts: readonly Doubt[] } {
+/** Columns that say nothing of the part itself. */
+const SILENT = new Set<ColumnRole>(['refs', 'quantity', 'bag', 'location', 'box', 'place', 'index', 'price', 'supplier', 'link']);
+
+/** The part of a row, read once for all rows whose cells say the same. */
+function partOf(source: RowSource, printed: readonly RoleCell[], refs: RefsReading, rating: Rating | null): RowPart {
+  const cells = printed.filter(({ column }) => !SILENT.has(column.role));
+  if (!source.memory) return readPartOf(source, cells, refs, rating);
+  const letters = /^[A-Za-z]+/.exec(classRefs(refs)[0] ?? '')?.[0] ?? '';
+  let key = `${letters}\0${refs.rest}\0${source.context.join('\0')}\0${rating ? `${rating.field} ${rating.text}` : ''}`;
+  for (const { column, text } of cells) key += `\0${column.column} ${text}`;
+  return remembered(source.memory.parts, key, () => readPartOf(source, cells, refs, rating));
+}
+
+/** The part from the cells that tell of it, with the doubt of a point that may be a thousands mark. */
+function readPartOf(source: RowSource, printed: readonly RoleCell[], refs: RefsReading, rating: Rating | null): RowPart {
   const about = printed.map(({ text }) => text).join(' ');
   const cells = printed.map((cell) =>
     COUNTING.has(cell.column.role) ? { ...cell, text: plainNumbers(cell.text, source.habit ?? null, about) } : cell,
@@ -109,11 +132,15 @@ function partOf(
   const description = [fields.description, refs.rest].filter(Boolean).join(', ');
   const context = source.context.join(', ');
   const kind = kindByHeader(cells);
-  const { part, doubts } = readPart(textOf(printed, refs.rest), {
-    refs: classRefs(refs),
-    fields: { ...fields, ...(description ? { description } : {}), ...(context ? { context } : {}) },
-    ...(kind ? { kind } : {}),
-  });
+  const { part, doubts } = readPart(
+    textOf(printed, refs.rest),
+    {
+      refs: classRefs(refs),
+      fields: { ...fields, ...(description ? { description } : {}), ...(context ? { context } : {}) },
+      ...(kind ? { kind } : {}),
+    },
+    source.memory?.cells,
+  );
   const valued = part.facts.value && part.facts.value.unit !== 'Hz' && part.facts.value.origin === 'stated';
   const either = valued && !source.habit ? eitherWay(`${fields.value ?? ''} ${fields.description ?? ''}`, about) : null;
   return { part, doubts: either ? [...doubts, { field: 'value', code: 'two-readings', args: either }] : doubts };

@@ -1,15 +1,16 @@
 import type { Doubt } from '#core/part/doubt.ts';
+import { rememberingCells } from '#core/part/remember.ts';
 import { done, type Outcome, type Refusal } from '#core/stock/refusal.ts';
 import type { ReadRow } from './bom.ts';
 import { strangersTo, type ColumnGuess, type ColumnRole } from './columns.ts';
 import { guessColumns } from './guess-columns.ts';
 import { headingsThatTell } from './headings.ts';
-import { habitOf, type NumberHabit } from './number-habit.ts';
+import { habitOf } from './number-habit.ts';
 import { takeOwnRows } from './own-list.ts';
 import type { PlainTable } from './plain-table.ts';
 import { countHeaderWords } from './read-header.ts';
 import { readItems } from './read-items.ts';
-import { readRow } from './read-row.ts';
+import { readRow, type RowMemory, type RowSource } from './read-row.ts';
 import { joinContinued } from './join-continued.ts';
 import { realign } from './realign.ts';
 import { roleCells, type RoleCell } from './row-cells.ts';
@@ -65,10 +66,12 @@ export function readTables(tables: readonly PlainTable[], hints: TableHints = {}
   const habit = habitOf(guessed.flatMap(({ placed, columns }) => cellsOf(placed).map((cells) => ({ cells, columns }))));
   const refusals: Refusal[] = own.rows.flatMap((read) => (read.ok ? [] : [read.refusal]));
   const cells = new Map<number, readonly RoleCell[]>();
+  const cellReader = rememberingCells();
   for (const { placed, columns } of guessed) {
+    const memory: RowMemory = { parts: new Map(), cells: cellReader };
     for (const { section, table } of placed) {
       if (!tellsOfParts(columns, section, table)) continue;
-      const read = readSection(section, columns, table, hints, habit);
+      const read = readSection(section, columns, table, hints, { habit, memory });
       const known = section.header !== null && (table.headed || countHeaderWords(section.header) > 1);
       if (!known && !mostlyParts(read.rows)) continue;
       for (const row of read.rows) rows.push(row);
@@ -136,7 +139,7 @@ function readSection(
   columns: readonly ColumnGuess[],
   table: PlainTable,
   hints: TableHints,
-  habit: NumberHabit,
+  how: Pick<RowSource, 'habit' | 'memory'>,
 ): { rows: ReadRow[]; refusals: Refusal[]; cells: [number, RoleCell[]][] } {
   const rows: ReadRow[] = [];
   const said: [number, RoleCell[]][] = [];
@@ -148,7 +151,7 @@ function readSection(
       row: plain.row,
       cells,
       columns,
-      habit,
+      ...how,
       context: headingsThatTell([...table.titles, heading]),
       doubts: [...noHeader, ...rowDoubts(plain, cells, columns, hints.encodingGuessed)],
     });

@@ -19,8 +19,12 @@ export function roleCells(cells: readonly string[], columns: readonly ColumnGues
   });
 }
 
+/** Printable ASCII without a guard, a backslash or a blank too many: nearly all that comes, and nothing to clean. */
+const CLEAN = /^(?!['=])[!-[\]-~]+(?: [!-[\]-~]+)*$/;
+
 /** A spreadsheet's guard (`'0805`, `="0805"`) is no part of the cell; line ends and runs of blanks are one blank; invisible marks go. */
 export function cleanCell(cell: string): string {
+  if (cell === '' || CLEAN.test(cell)) return cell;
   return withoutControls(cell)
     .replaceAll('\\-', '')
     .replace(/\s+/g, ' ')

@@ -28,6 +28,8 @@ export interface Cell {
   readonly drawn: FootprintReading | null;
 }
 
+export type CellReader = (field: Cell['field'], written: string) => Cell;
+
 const LINKS = /(?:https?:\/\/|www\.)\S+/gi;
 
 /** Reads one cell: first the part numbers that are known, then the atoms of the rest. */

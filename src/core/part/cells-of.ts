@@ -1,5 +1,5 @@
 import { withoutControls } from '#core/quantity/plain-text.ts';
-import { readCell, type Cell } from './cell.ts';
+import type { Cell, CellReader } from './cell.ts';
 import type { Doubt } from './doubt.ts';
 import { READ_FIELDS, type PartHints } from './hints.ts';
 import { isDescription } from './part-number.ts';
@@ -8,7 +8,11 @@ import { isDescription } from './part-number.ts';
 const MOST_CHARACTERS = 2000;
 
 /** The cells to read a part from: those of a row by what they mean, else the text as free words; of each no more than a page. */
-export function cellsOf(text: string, { fields }: PartHints): { cells: readonly Cell[]; doubts: readonly Doubt[] } {
+export function cellsOf(
+  text: string,
+  { fields }: PartHints,
+  readCell: CellReader,
+): { cells: readonly Cell[]; doubts: readonly Doubt[] } {
   const given = READ_FIELDS.filter((field) => (fields?.[field] ?? '').trim() !== '');
   const texts = given.map((field) => ({ field, written: withoutControls(fields?.[field] ?? '') }));
   if (texts.length === 0) {

@@ -143,13 +143,17 @@ const CLASSIC: ReadonlySet<string> = new Set(['555', '556', '741', '386', '324',
 function inText(cell: Cell, kind: Kind, strictness: 'loose' | 'strict'): string | null {
   if (cell.field === 'value' && ACTIVE.has(kind) && /^[A-Z]{2,5} (?!\d+[xX]\d+$)\d[A-Za-z0-9-]{3,}$/.test(cell.text.trim()))
     return cell.text.trim();
+  let at = 0;
   BLOCK.lastIndex = 0;
   for (let match = BLOCK.exec(cell.text); match; match = BLOCK.exec(cell.text)) {
     const comma = /(?<!\d),|,(?!\d)/.exec(match[0]);
     const block = withoutPackage((comma ? match[0].slice(0, comma.index) : match[0]).replace(/[.:,\-/_*]+$/, ''));
-    const inside = cell.atoms.filter(
-      (atom) => atom.start >= (match?.index ?? 0) && atom.end <= (match?.index ?? 0) + block.length,
-    );
+    const inside: Atom[] = [];
+    // atoms and blocks both go from left to right
+    for (; (cell.atoms[at]?.start ?? Infinity) < match.index + block.length; at += 1) {
+      const atom = cell.atoms[at];
+      if (atom && atom.start >= match.index && atom.end <= match.index + block.length) inside.push(atom);
+    }
     if (shaped(block, inside, strictness, kind)) return block;
     if (ACTIVE.has(kind) && CLASSIC.has(block)) return block;
   }
