@@ -7,8 +7,9 @@ import { bench as find } from './find.ts';
 import { bench as ledger } from './ledger.ts';
 import { bench as match } from './match.ts';
 import { bench as pages } from './pages.ts';
+import { bench as read } from './read.ts';
 
-const BENCHES: readonly Bench[] = [ledger, find, match, pages];
+const BENCHES: readonly Bench[] = [read, ledger, find, match, pages];
 const RESULTS = fileURLToPath(new URL('results.md', import.meta.url));
 
 /** `npm run bench`, `npm run bench -- find match`, `npm run bench -- --write` (keeps the table in bench/results.md). */
