@@ -1,5 +1,4 @@
 import { previewCodes, type CodeOfBag } from '#actions/preview-codes.ts';
-import { DEFAULT_PATTERN, parseCodePattern } from '#core/part/part-code-pattern.ts';
 import { readStock } from '#db/read-stock.ts';
 import { cliText } from '#say/en/cli.ts';
 import { sayCodePreview, sayPatternFault } from '#say/en/codes.ts';
@@ -15,7 +14,7 @@ interface Row extends CodeOfBag {
 const COLUMNS: readonly ColumnOf<Row>[] = [
   { head: 'bag', cell: ({ bag }) => bag, right: true },
   { head: 'code now', cell: ({ now }) => now },
-  { head: 'by the pattern', cell: ({ then }) => then },
+  { head: 'by the pattern', cell: ({ wouldBe }) => wouldBe },
   { head: 'same as bag', cell: ({ clash }) => clash.join(', '), gives: true },
 ];
 
@@ -30,15 +29,15 @@ export const command = defineCommand({
   },
   async run({ words: [extra], options, terminal }) {
     if (extra !== undefined) return wrongUsage(cliText('words-too-many', { word: extra }));
-    const read = parseCodePattern(options.pattern ?? DEFAULT_PATTERN);
-    if (!read.ok) return wrongUsage(sayPatternFault(read.fault));
     const { bags } = await withLab((lab) => lab.read(readStock));
-    const { bags: codes, differ, clashes } = previewCodes(read.pattern, bags);
+    const previewed = previewCodes(options.pattern, bags);
+    if (!previewed.ok) return wrongUsage(sayPatternFault(previewed.fault));
+    const { bags: codes, differ, clashes } = previewed.preview;
     const sharing = new Map(clashes.map(({ code, of }) => [code, of.map(({ number }) => number)]));
-    const rows = codes.map((one): Row => ({ ...one, clash: (sharing.get(one.then) ?? []).filter((bag) => bag !== one.bag) }));
+    const rows = codes.map((one): Row => ({ ...one, clash: (sharing.get(one.wouldBe) ?? []).filter((bag) => bag !== one.bag) }));
     if (options.json) for (const row of rows) terminal.out(JSON.stringify(row));
     else {
-      const changed = rows.filter(({ now, then, clash }) => now !== then || clash.length > 0);
+      const changed = rows.filter(({ now, wouldBe, clash }) => now !== wouldBe || clash.length > 0);
       for (const line of tableLines(changed, COLUMNS, terminal.columns)) terminal.out(line);
     }
     terminal.say(sayCodePreview(rows.length, differ, clashes.length));
