@@ -2,16 +2,18 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import * as fc from 'fast-check';
 import { decimal, fromDigits } from '#core/quantity/decimal.ts';
+import { membersIn } from '#core/quantity/series.ts';
 import type { Fact, Kind, Part } from '../part.ts';
 import { readBands } from './bands.ts';
 import { COLOURS, type Colour } from './colours.data.ts';
-import { E24, E96 } from './codes.data.ts';
 import { LOOKS, type Reading } from './marking.ts';
 import { NOTATION_ROWS } from './notations.data.ts';
 import { readMarking } from './read-marking.ts';
 import { decodedFacts } from './weigh.ts';
 import { writeMarkings, type Marking } from './write-markings.ts';
 
+const E24 = membersIn('E24').map(String);
+const E96 = membersIn('E96').map(String);
 const SEED = { seed: 20260211, numRuns: 400 };
 const RANGES: Readonly<Record<string, readonly [unit: string, least: number, most: number]>> = {
   resistor: ['ohm', -4, 7],

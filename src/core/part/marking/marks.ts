@@ -1,7 +1,8 @@
 import { digitsOf, fromDigits, parseDecimal, shift, type Decimal } from '#core/quantity/decimal.ts';
 import { readFigures, readRkm, writeFigures } from '#core/quantity/mark.ts';
+import { membersIn } from '#core/quantity/series.ts';
 import { plainDigits } from '#core/quantity/write-quantity.ts';
-import { E96, EIA198_FIGURES, EIA96_POWERS } from './codes.data.ts';
+import { EIA198_FIGURES, EIA96_POWERS } from './codes.data.ts';
 import type { Piece } from './marking.ts';
 
 /** How a value is printed: its shape as a pattern, its reader and its writer; both in the unit of the notation that uses it. */
@@ -128,6 +129,9 @@ function pointed(value: Decimal, power: number, letter: string): string | null {
   if (whole === '0') return `${letter}${part}`;
   return whole.length === 1 && part === '' ? `${whole}${letter}0` : part.length > 2 ? null : `${whole}${letter}${part}`;
 }
+
+/** The members of E96 in the order in which the three-character code numbers them, from 01. */
+const E96 = membersIn('E96').map(String);
 
 /** The three-character code of 1 % chip resistors: two figures that number the members of E96, a letter for the power of ten. */
 export function e96Code(letters: string): Marks {

@@ -1,6 +1,6 @@
 import { compare, decimal, digitsOf, type Decimal } from '#core/quantity/decimal.ts';
+import { seriesOf } from '#core/quantity/series.ts';
 import type { Fact, Facts, FactKey } from '../part.ts';
-import { E24, E96 } from './codes.data.ts';
 import { LIKELY, NOT_SHOWN_BELOW, POSSIBLE, WEIGHTS } from './evidence.data.ts';
 import type { Evidence, EvidenceCode, Look, Plausible, Reading } from './marking.ts';
 
@@ -29,18 +29,15 @@ export function ordered(readings: readonly Reading[]): Reading[] {
     .map(({ reading }) => reading);
 }
 
-const E24_FIGURES: ReadonlySet<string> = new Set(E24.map((figures) => figures.replace(/0$/, '')));
-const E96_FIGURES: ReadonlySet<string> = new Set(E96.map((figures) => figures.replace(/0+$/, '')));
-
 /** Below these, values are made outside the series too: shunts of 5 mΩ, capacitors of 0.5 and 9.3 pF (common practice, no source). */
 const SMALL: Readonly<Partial<Record<Look, string>>> = { bands: '0.1', chip: '0.1', capacitor: '1e-11' };
 
 /** Whether a value is one that is made: E24, and E96 where three figures may be told apart. A link of 0 ohm is. */
 export function valueEvidence(value: Decimal, look: Look, figures: 2 | 3): Evidence {
-  const digits = String(digitsOf(value).digits);
-  if (digits === '0') return say('usual-value', { series: '' });
-  if (E24_FIGURES.has(digits)) return say('usual-value', { series: 'E24' });
-  if (figures === 3 && E96_FIGURES.has(digits)) return say('usual-value', { series: 'E96' });
+  if (digitsOf(value).digits === 0n) return say('usual-value', { series: '' });
+  const series = seriesOf(value);
+  if (series.includes('E24')) return say('usual-value', { series: 'E24' });
+  if (figures === 3 && series.includes('E96')) return say('usual-value', { series: 'E96' });
   const small = SMALL[look];
   return say(small !== undefined && compare(value, decimal(small)) < 0 ? 'small-value' : 'unusual-value');
 }
