@@ -18,5 +18,6 @@ export const REF_ROWS: readonly (readonly [letters: string, kind: Kind, weight: 
   ['BT BAT BATT', 'battery', 5], ['B G', 'battery', 2], ['MK MIC', 'sensor', 5], ['BZ LS SP SPK BUZ', 'speaker', 5], ['TP', 'testpoint', 6],
   ['SJ JMP LK LINK', 'jumper', 5], ['FID FD FM PASS', 'not-a-part', 5], ['MH', 'not-a-part', 5], ['HW MP HS', 'mechanical', 4],
   ['W CBL', 'wire', 3], ['M MOT', 'other', 3], ['A', 'module', 1], ['SEN', 'sensor', 5], ['OK OPTO', 'ic', 5],
+  ['FL CF EMI AT FAN CB GN MTR', 'other', 4], ['V', 'transistor', 1], ['V', 'other', 1.5], ['Z', 'zener', 1.5], ['N', 'ic', 1], ['RP', 'potentiometer', 1], ['RV VR', 'varistor', 2], ['VR', 'regulator', 1], ['XF XU XDS', 'connector', 4], ['P', 'connector', 0.3],
   ['LOGO', 'not-a-part', 6], ['ANT AE', 'other', 6], ['E', 'other', 3], ['MOD', 'module', 5], ['SSR', 'relay', 6],
 ];

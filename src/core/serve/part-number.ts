@@ -8,7 +8,20 @@ const LOGIC_MAKER = /^(?:SN|MM|MC|HD|CD|TC|DM|M)(?=(?:54|74)[A-Z]*\d)/;
 const TYPE_NAME = /^(?:[1-3]N|2S[A-D]|74[A-Z]{0,4}|[A-Z]{0,5})\d{2,5}[A-Z]?(?:-\d{1,2}(?:\.\d)?)?$/;
 
 const plain = (name: string): string => name.toUpperCase().replaceAll(/\s+/g, '').replace(LOGIC_MAKER, '');
-const unpacked = (name: string): string => plain(name).replace(PACKING, '');
+/** Where makers of chips write how they are packed: what stands in the groups is the part (grammars of outside/ordering-codes). */
+const REELS: readonly RegExp[] = [
+  /^(G(?:RM|RJ|RT|CM|CJ)[A-Z0-9]{14})[BDJKL]$/,
+  /^((?:RC|AC|CC)\d{4}[A-Z])[RKPS]-(?:07|10|13)([0-9RKM]+L)$/,
+  /^(CL\d{2}[A-Z][0-9R]{3}[A-Z]{2}[A-Z0-9]{4})[A-Z]$/,
+  /^(C\d{4}[CX]\d{3}[A-Z]\d[A-Z]AC)(?:TU|\d{4})$/,
+  /^(\d{4}[A-Z0-9]{2}[0-9R]{3}[A-Z]A[TZ])[24]A$/,
+  /^([A-Z]MK\d{3}[A-Z0-9]{2}[0-9R]{3}[A-Z]{2})-[TR]$/,
+  /^(ERJ)-(\w+)$/,
+];
+const unpacked = (name: string): string => {
+  const reel = REELS.map((pattern) => pattern.exec(plain(name))).find((match) => match !== null);
+  return reel ? reel.slice(1).join('') : plain(name).replace(PACKING, '');
+};
 
 /** `bc547b` → `BC547B`: letter case, blanks and a maker's head on logic numbers say nothing. */
 export function plainNumber(name: string): string {
