@@ -41,11 +41,23 @@ export function settleRatings(kind: Kind, cells: readonly Cell[]): Settled {
     const found = rating(kind, cells, key, unit);
     if (!found) continue;
     facts.push({ key, value: found.quantity.value, unit, origin: 'stated' });
-    if (key === 'voltage' && (found.quantity.note === 'ac' || found.quantity.note === 'dc'))
-      facts.push({ key: 'voltage-kind', value: found.quantity.note, unit: null, origin: 'stated' });
+    const current = key === 'voltage' ? kindOfVoltage(found.quantity, cells) : null;
+    if (current !== null) facts.push({ key: 'voltage-kind', value: current, unit: null, origin: 'stated' });
     if (found.doubt) doubts.push(found.doubt);
   }
   return { facts, doubts };
+}
+
+const MAINS = /^\s*(?:V\s?)?(?:AC\s?|~\s?)?(?:mains|netz(?:spannung)?|secteur|netspanning)(?![a-z])/i;
+
+/** `275 V~` alternating, `250 VDC` direct, `230 V mains` the mains: three ratings, of which none answers for another. */
+function kindOfVoltage(quantity: Quantity, cells: readonly Cell[]): 'ac' | 'dc' | 'mains' | null {
+  const atMains = cells.some(
+    ({ text, atoms }) =>
+      MAINS.test(text.slice(quantity.end)) && atoms.some((atom) => atom.type === 'quantity' && atom.quantity === quantity),
+  );
+  if (atMains) return 'mains';
+  return quantity.note === 'ac' || quantity.note === 'dc' ? quantity.note : null;
 }
 
 /** What stands above is no rating of a part in a bag: `900KV` is the speed of a motor. */

@@ -1,5 +1,6 @@
 import type { Atom } from './atoms.ts';
 import type { Cell } from './cell.ts';
+import { dielectricName, readDielectric } from './dielectric.ts';
 import { fuseCharacteristic } from './fuse.ts';
 import { KIND_ROWS } from './kinds.data.ts';
 import type { Fact, FactKey, Kind } from './part.ts';
@@ -22,11 +23,25 @@ export function settleWords(kind: Kind, cells: readonly Cell[]): Fact[] {
   const [dielectric] = dielectrics;
   // `X5R/X7R`: either will do, so neither is stated
   if (dielectric !== undefined && dielectrics.size === 1) put('dielectric', dielectric);
+  const rare = dielectric === undefined && kind === 'capacitor' ? rareDielectric(cells) : null;
+  if (rare !== null) put('dielectric', rare);
   if (kind === 'capacitor') {
     const drawn = cells.find((cell) => cell.field === 'footprint' || cell.field === 'package')?.text ?? '';
     if (/(?:^|:)CP[-_]|CPOL|CAPMP|CAPAE|CAP_POL/i.test(drawn)) put('polarised', 'yes');
   }
   return [...facts.values()];
+}
+
+const IEC_CODE = /(?<![\w.,])2[BCDF][1-6](?![\w.,])/;
+
+/** In its own column any code that means something; in a text the codes of IEC that are no number (`2C1`, but not `2R1`, `2E6`). */
+function rareDielectric(cells: readonly Cell[]): string | null {
+  const own = cells.find((cell) => cell.field === 'dielectric')?.text ?? '';
+  if (readDielectric(own)) return dielectricName(own);
+  const told = cells
+    .filter(({ field }) => field === 'text' || field === 'description')
+    .flatMap(({ text }) => IEC_CODE.exec(text) ?? []);
+  return told[0] ?? null;
 }
 
 type Put = (key: FactKey, value: string, unit?: string | null) => void;
@@ -45,8 +60,15 @@ function several(kind: Kind, cells: readonly Cell[]): [FactKey, string][] {
     ),
   ];
   const key = kind === 'capacitor' ? 'safety' : kind === 'led' ? 'colour' : null;
-  const values = key ? told(key).sort() : [];
-  return key && values.length > 1 ? [[key, values.join('/')]] : [];
+  const classes = kind === 'capacitor' ? cells.flatMap(rareClasses) : [];
+  const values = key ? [...new Set([...told(key), ...classes])].sort() : [];
+  return key && values.length > (classes.length > 0 ? 0 : 1) ? [[key, values.join('/')]] : [];
+}
+
+/** `X1 275 VAC`: of itself `X1` names a crystal or a connector; beside an alternating voltage it is a class (IEC 60384-14). */
+function rareClasses({ field, text }: Cell): string[] {
+  if (field === 'footprint' || field === 'context' || !/\d ?(?:V ?AC|V ?~|VAC)/i.test(text)) return [];
+  return text.match(/(?<![\w-])(?:[XY]1|X3|Y[34])(?![\w-])/g) ?? [];
 }
 
 function readWords(kind: Kind, cell: Cell, put: Put): void {
