@@ -1,5 +1,5 @@
 import { decimal, ZERO, type Decimal } from '#core/quantity/decimal.ts';
-import type { Cell } from './cell.ts';
+import { readCell, type Cell, type CellReader } from './cell.ts';
 import { cellsOf } from './cells-of.ts';
 import { decideKind, type KindReading } from './decide-kind.ts';
 import type { Doubt } from './doubt.ts';
@@ -22,12 +22,12 @@ export interface PartReading {
 
 /**
  * What a text, or the cells of a row, say of a part. What is not stated is left out; what only an ordering code says has the
- * origin `decoded`; what is uncertain has a doubt on its field. Never throws.
+ * origin `decoded`; what is uncertain has a doubt on its field. Never throws. `read`: a reader of cells that remembers.
  *
  * `"4k7 1% 0805 resistor"` → resistor, 4700 ohm, ±1 %, 0805. `{ value: "100n" }` with `C1` → capacitor, 1e-7 F.
  */
-export function readPart(text: string, hints: PartHints = {}): PartReading {
-  const { cells, doubts } = cellsOf(text, hints);
+export function readPart(text: string, hints: PartHints = {}, read: CellReader = readCell): PartReading {
+  const { cells, doubts } = cellsOf(text, hints, read);
   const reading = decideKind(cells, hints);
   const kind = mechanicalKind(refined(reading.kind, cells), cells);
   const value = settleValue(kind, cells);
