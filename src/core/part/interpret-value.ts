@@ -101,6 +101,8 @@ function figures(quantity: Quantity, cell: Cell, unit: string): Candidate | null
 function bareValue(quantity: Quantity, kind: Kind, unit: string, cell: Cell, index: number): Candidate | null {
   if (index > 0 || !standsAlone(quantity, cell)) return null;
   const written = cell.text.slice(quantity.start, quantity.end);
+  // `7805`, `317`: a type number, no voltage
+  if (kind === 'regulator' && /^\d{3,}$/.test(written)) return null;
   const doubt = assumed(quantity, cell, unit);
   const of = (value: Decimal, sure: boolean): Candidate => ({
     value,

@@ -139,10 +139,13 @@ function fromTexts(kind: Kind, cells: readonly Cell[]): string | null {
 
 const BLOCK = /[A-Za-z0-9][^\s;|()"[\]]*/g;
 const CLASSIC: ReadonlySet<string> = new Set(['555', '556', '741', '386', '324', '358', '7805', '7812', '7905', '4017', '4051']);
+/** Type numbers that are figures alone: fixed regulators 78xx and 79xx, 4000 and 7400 logic (common practice, no source). */
+const FIGURES_ALONE = /^(?:7[89](?:05|06|08|09|10|12|15|18|24)|4[05]\d\d|74\d{2,3})$/;
 
 function inText(cell: Cell, kind: Kind, strictness: 'loose' | 'strict'): string | null {
   if (cell.field === 'value' && ACTIVE.has(kind) && /^[A-Z]{2,5} (?!\d+[xX]\d+$)\d[A-Za-z0-9-]{3,}$/.test(cell.text.trim()))
     return cell.text.trim();
+  if (cell.field === 'value' && ACTIVE.has(kind) && FIGURES_ALONE.test(cell.text.trim())) return cell.text.trim();
   let at = 0;
   BLOCK.lastIndex = 0;
   for (let match = BLOCK.exec(cell.text); match; match = BLOCK.exec(cell.text)) {

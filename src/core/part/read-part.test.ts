@@ -156,3 +156,16 @@ void test('a fuse and a tactile switch are named by their measures in a cell of 
   assert.equal(pack('SW1', 'Tactile switch', '6 x 6 mm'), '6x6');
   assert.equal(pack('R1', '10k', '6x6'), undefined);
 });
+
+void test('a regulator or logic gate called by figures alone has a type number, and no voltage of thousands', () => {
+  // common practice, no source
+  for (const [value, kind] of [
+    ['7805', 'regulator'],
+    ['7912', 'regulator'],
+    ['4093', 'ic'],
+    ['7400', 'ic'],
+  ] as const) {
+    const { part } = readPart('', { refs: ['U1'], fields: { value } });
+    assert.deepEqual([part.kind, part.facts.partNumber?.value, part.facts.value], [kind, value, undefined]);
+  }
+});
