@@ -87,7 +87,7 @@ void test('each row of bands reads to the printed value, and is written for it',
 
 void test('each colour means what the table prints', () => {
   const told = rows('colours');
-  assert.deepEqual(told.map(([colour]) => colour).toSorted(), [...COLOURS].toSorted());
+  assert.deepEqual(new Set(told.map(([colour]) => colour)), new Set<string | undefined>(COLOURS));
   for (const [colour = '', figure = '', power = '', tolerance = '', ppm = ''] of told) {
     const row = COLOUR_ROWS[colour as Colour]; // as: compared above
     assert.deepEqual(

@@ -56,7 +56,7 @@ export function parseCodePattern(text: string): PatternReading {
     if (kind === null ? all !== null : kinds[kind] !== undefined) return fault('kind-twice', at, clause.trim());
     const from = own === undefined ? 0 : clause.indexOf(':') + 1;
     const form = parseForm(clause.slice(from), at + from);
-    if (!Array.isArray(form)) return { ok: false, fault: form as PatternFault }; // as: the other half of the union
+    if (!Array.isArray(form)) return { ok: false, fault: form };
     if (kind === null) all = form;
     else kinds[kind] = form;
     at += clause.length + 1;

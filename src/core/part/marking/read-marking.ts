@@ -60,7 +60,8 @@ function none(code: Exclude<Unread['code'], 'band-count' | 'band-meaningless'>, 
 /** Three or four figures that also read when the part is upside down: `106` is `901`. */
 function turnedText(text: string): string | null {
   if (!/^[01689]{3,4}$/.test(text) || /^0+$/.test(text)) return null;
-  const turned = [...text]
+  const turned = text
+    .split('')
     .toReversed()
     .map((figure) => TURNED[figure] ?? figure)
     .join('');
