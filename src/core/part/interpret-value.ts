@@ -49,7 +49,7 @@ export function interpretValue(quantity: Quantity, kind: Kind, unit: string, cel
       ...plain,
       doubt: quantity.power === -3 && quantity.form === 'prefix' && unit !== 'A' ? assumed(quantity, cell, unit) : null,
     };
-  return unit === 'F' && expected && quantity.power >= 3 ? figures(quantity, cell, unit) : null;
+  return (unit === 'F' || unit === 'H') && expected && quantity.power >= 3 ? figures(quantity, cell, unit) : null;
 }
 
 /** `4700\ufffd`: the mark that an encoding destroyed was Ω on a resistor, µ on a capacitor. */
@@ -84,7 +84,7 @@ function figures(quantity: Quantity, cell: Cell, unit: string): Candidate | null
   const read = isCode || marks.includes('R') ? readFigures(marks, unit === 'F') : decimal(marks);
   if (read === null) return null;
   const value = multiply(read, unit === 'F' ? PICO : MICRO);
-  const otherValue = quantity.power === 0 ? multiply(quantity.value, unit === 'F' ? PICO : MICRO) : quantity.value;
+  const otherValue = otherReading(quantity, unit);
   // 104, 473 are no values of any series, so the code is the only reading; 100, 47K, 4R7 have another
   const doubt: Doubt | null = isCode
     ? null
@@ -95,6 +95,12 @@ function figures(quantity: Quantity, cell: Cell, unit: string): Candidate | null
         span: [quantity.start, quantity.end],
       };
   return { value, rank: isCode ? 1 : 0, quantity, letter: match[2] ?? null, doubt };
+}
+
+/** The same letters as a prefix; a capital M of henry is milli where nothing has lower case. */
+function otherReading({ power, value }: Quantity, unit: string): Decimal {
+  if (power === 0) return multiply(value, unit === 'F' ? PICO : MICRO);
+  return unit === 'H' && power === 6 ? multiply(value, NANO) : value;
 }
 
 /** A number without unit or prefix: only where a value stands alone, in the unit that its kind is written in. */

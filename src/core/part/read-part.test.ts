@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
+import { decimal } from '#core/quantity/decimal.ts';
 import type { PartHints } from './hints.ts';
 import { readPart } from './read-part.ts';
 
@@ -168,4 +169,14 @@ void test('a regulator or logic gate called by figures alone has a type number, 
     const { part } = readPart('', { refs: ['U1'], fields: { value } });
     assert.deepEqual([part.kind, part.facts.partNumber?.value, part.facts.value], [kind, value, undefined]);
   }
+});
+
+void test('10M of an inductor is a mark in microhenry, and the other reading is told', () => {
+  // IEC 60062, letters of tolerance: M is ±20 %; all capitals make M milli too (common practice, no source)
+  const { part, doubts } = readPart('', { refs: ['L1'], fields: { value: '10M' } });
+  assert.equal(part.facts.value?.value, decimal('1e-5'));
+  assert.deepEqual(
+    doubts.map(({ field, code }) => [field, code]),
+    [['value', 'code-assumed']],
+  );
 });

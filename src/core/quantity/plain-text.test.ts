@@ -11,3 +11,9 @@ void test('marks that nobody sees are no part of a text: direction, joiners, byt
 void test('full-width figures are figures', () => {
   assert.equal(plainText('４．７ｋΩ'), '4.7kΩ');
 });
+
+void test('a raised point between figures is a decimal point', () => {
+  // common practice, no source
+  assert.equal(plainText('1·5 kΩ 50·60'), '1.5 kΩ 50.60');
+  assert.equal(plainText('a·b'), 'a·b');
+});

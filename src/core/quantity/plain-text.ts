@@ -36,6 +36,9 @@ export function withoutControls(text: string): string {
   return text.replace(CONTROLS, '');
 }
 
+/** `1·5 kΩ`: the point as it was set in Britain (common practice, no source). */
+const RAISED_POINT = /(?<=\d)\u00b7(?=\d)/g;
+
 /**
  * The same text in the characters that the readers know, one for one, so that places in it stay true: full-width forms,
  * the two micro and two ohm signs (U+00B5/U+03BC, U+2126/U+03A9), dashes and blanks. `"４．７ｋΩ"` → `"4.7kΩ"`.
@@ -45,7 +48,7 @@ export function plainText(text: string): string {
   if (/^[\x20-\x7e]*$/.test(text)) return text;
   let plain = '';
   for (const char of text) plain += plainChar(char);
-  return plain;
+  return plain.replace(RAISED_POINT, '.');
 }
 
 function plainChar(char: string): string {
