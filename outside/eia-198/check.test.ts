@@ -1,17 +1,11 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { readMarking } from '#core/part/marking/read-marking.ts';
 import { decimal, fromDigits, multiply } from '#core/quantity/decimal.ts';
 import { readVoltageCode, writeVoltageCode } from '#core/quantity/mark.ts';
+import { rowsOf } from '../rows-of.ts';
 
-function rows(name: string): string[][] {
-  const text = readFileSync(new URL(`./data/${name}.csv`, import.meta.url), 'utf8').trim();
-  return text
-    .split(/\r?\n/)
-    .slice(1)
-    .map((line) => line.split(','));
-}
+const rows = (name: string): string[][] => rowsOf(import.meta.url, name);
 
 void test('each letter with each power of ten reads to its capacitance', () => {
   for (const [letter = '', figures = ''] of rows('letters'))

@@ -1,19 +1,13 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { readMarking } from '#core/part/marking/read-marking.ts';
 import { writeMarkings } from '#core/part/marking/write-markings.ts';
 import { decimal, fromDigits, type Decimal } from '#core/quantity/decimal.ts';
+import { rowsOf } from '../rows-of.ts';
 
 const LETTERS: Readonly<Record<string, number>> = { Z: -3, Y: -2, R: -2, X: -1, S: -1, A: 0, B: 1, H: 1, C: 2, D: 3, E: 4, F: 5 };
 
-function rows(name: string): string[][] {
-  const text = readFileSync(new URL(`./data/${name}.csv`, import.meta.url), 'utf8').trim();
-  return text
-    .split(/\r?\n/)
-    .slice(1)
-    .map((line) => line.split(','));
-}
+const rows = (name: string): string[][] => rowsOf(import.meta.url, name);
 
 function readCode(mark: string): Decimal | undefined {
   const { readings } = readMarking(mark, { look: 'chip' });

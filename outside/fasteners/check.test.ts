@@ -1,17 +1,11 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { partCode } from '#core/part/part-code.ts';
 import { readPart } from '#core/part/read-part.ts';
 import { decimal, multiply } from '#core/quantity/decimal.ts';
+import { rowsOf } from '../rows-of.ts';
 
-function rows(name: string): string[][] {
-  const text = readFileSync(new URL(`./data/${name}.csv`, import.meta.url), 'utf8').trim();
-  return text
-    .split(/\r?\n/)
-    .slice(1)
-    .map((line) => line.split(','));
-}
+const rows = (name: string): string[][] => rowsOf(import.meta.url, name);
 
 const fact = (text: string, key: 'thread' | 'length' | 'head' | 'drive' | 'variant'): string | undefined =>
   readPart(text).part.facts[key]?.value;

@@ -1,5 +1,4 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { readBands, writeBands } from '#core/part/marking/bands.ts';
 import { COLOURS, COLOUR_ROWS, type Colour } from '#core/part/marking/colours.data.ts';
@@ -8,15 +7,9 @@ import { decimal, multiply, toNumber } from '#core/quantity/decimal.ts';
 import { readFigures, readRkm } from '#core/quantity/mark.ts';
 import { leadingRkmAt, quantityAt } from '#core/quantity/quantity.ts';
 import { readToleranceLetter, writeToleranceLetter } from '#core/quantity/tolerance.ts';
+import { rowsOf } from '../rows-of.ts';
 
-function rows(name: string): string[][] {
-  const text = readFileSync(new URL(`./data/${name}.csv`, import.meta.url), 'utf8');
-  return text
-    .trim()
-    .split('\n')
-    .slice(1)
-    .map((line) => line.split(','));
-}
+const rows = (name: string): string[][] => rowsOf(import.meta.url, name);
 
 void test('each letter-and-digit code reads to the printed value, alone and in a text', () => {
   for (const [code = '', unit = '', value = ''] of rows('rkm')) {

@@ -1,5 +1,4 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { readFootprint } from '#core/part/footprint.ts';
 import { landPattern } from '#core/part/land-pattern.ts';
@@ -7,15 +6,9 @@ import { readPart } from '#core/part/read-part.ts';
 import { decimal } from '#core/quantity/decimal.ts';
 import { fit } from '#core/serve/outline.ts';
 import { USUAL_CHIP_POWER } from '#core/serve/packages.data.ts';
+import { rowsOf } from '../rows-of.ts';
 
-function rows(name: string): string[][] {
-  const text = readFileSync(new URL(`./data/${name}.csv`, import.meta.url), 'utf8');
-  return text
-    .trim()
-    .split(/\r?\n/)
-    .slice(1)
-    .map((line) => line.split(','));
-}
+const rows = (name: string): string[][] => rowsOf(import.meta.url, name);
 
 const read = (name: string): string => readFootprint(name).name ?? `(${name} is not read)`;
 

@@ -1,16 +1,9 @@
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { readPart } from '#core/part/read-part.ts';
+import { rowsOf } from '../rows-of.ts';
 
-function rows(name: string): string[][] {
-  const text = readFileSync(new URL(`./data/${name}.csv`, import.meta.url), 'utf8');
-  return text
-    .trim()
-    .split(/\r?\n/)
-    .slice(1)
-    .map((line) => line.split(','));
-}
+const rows = (name: string): string[][] => rowsOf(import.meta.url, name);
 
 const kindOf = (ref: string, value: string): string => readPart('', { refs: [ref], fields: { value } }).part.kind;
 
